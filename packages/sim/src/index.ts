@@ -1,0 +1,2 @@
+export type * from "./study.ts";
+export type * from "./answers/types.ts";

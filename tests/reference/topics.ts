@@ -1,0 +1,4 @@
+import type { Check } from "./compare.ts";
+
+/** Every topic held against the world outside: one file a topic, each exporting its checks. */
+export const topics: readonly { readonly name: string; readonly checks: readonly Check[] }[] = [];

@@ -1,0 +1,33 @@
+import { defineConfig } from "vitest/config";
+
+const conditions = ["source", "module", "node", "development|production"];
+const node = (name: string, include: string[]) => ({
+  resolve: { conditions },
+  ssr: { resolve: { conditions } },
+  test: { name, include, environment: "node", setupFiles: ["tests/setup.ts"] },
+});
+
+export default defineConfig({
+  test: {
+    projects: [
+      node("units", ["tests/units/**/*.test.ts"]),
+      node("reference", ["tests/reference/**/*.test.ts"]),
+      node("laws", ["tests/laws/**/*.test.ts"]),
+      {
+        test: {
+          name: "browser",
+          include: ["tests/browser/**/*.test.ts"],
+          environment: "node",
+          testTimeout: 60_000,
+          hookTimeout: 180_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+    coverage: {
+      provider: "v8",
+      include: ["packages/*/src/**/*.ts", "apps/cli/src/**/*.ts"],
+      reporter: ["text-summary", "html"],
+    },
+  },
+});
