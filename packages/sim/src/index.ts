@@ -1,2 +1,3 @@
 export type * from "./study.ts";
 export type * from "./answers/types.ts";
+export * from "./bank/index.ts";

@@ -128,9 +128,9 @@ export interface Bank {
   /** share of that capacity left, 0.1 to 1 */
   readonly condition: number;
   readonly where: "inside" | "outside";
-  /** share of charge below which one would rather not go, 0 to 0.95 */
-  readonly reserve: number;
-  /** terminal volts under load at which loads drop; null: lithium, whose BMS drops at 0 % */
+  /** shown charge below which one would rather not go, 0 to 0.95; null: the chemistry's own */
+  readonly reserve: number | null;
+  /** terminal volts under load at which loads drop; null: the chemistry's own (lithium: the BMS drops at 0 %) */
   readonly cutOff_V: number | null;
   /** charging volts; null: the chemistry's own */
   readonly absorption_V: number | null;
@@ -184,7 +184,9 @@ export type PathPiece =
       readonly limit_A: number;
       readonly resistance_mOhm: number;
       readonly name?: string | undefined;
-    };
+    }
+  /** fed on the way, at this point of the path: a three-way fridge's element, a stability-control module */
+  | { readonly kind: "load"; readonly amps: number; readonly name?: string | undefined };
 
 export interface RelayFeed {
   readonly kind: "relay";

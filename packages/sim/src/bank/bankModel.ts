@@ -1,0 +1,127 @@
+import { alongLine } from "../numeric/line.ts";
+import { mustLie } from "../numeric/must.ts";
+import type { Bank } from "../study.ts";
+import { chemistries, monthHours_h, resistanceGrowth, tiredBelow, type Chemistry } from "./chemistries.ts";
+import { tankStep, type TankStep } from "./twoTanks.ts";
+
+/** A bank made ready to be stepped: everything that does not change from hour to hour. Amps are at the terminals. */
+export interface BankModel {
+  readonly bank: Bank;
+  readonly chemistry: Chemistry;
+  readonly temp_C: number;
+  /** 20 h capacity at this temperature and condition [Ah]: what shown charge counts in */
+  readonly capacity_Ah: number;
+  /** both tanks full [Ah] */
+  readonly full_Ah: number;
+  readonly c: number;
+  readonly k_per_h: number;
+  readonly tank: TankStep;
+  /** when full [Ω] */
+  readonly resistance_Ohm: number;
+  readonly absorption_V: number;
+  readonly gap_V: number;
+  readonly bulk_A: number;
+  /** [1/h]; 0 where there is no taper */
+  readonly taper_per_h: number;
+  /** share of the missing charge that a step can take up at absorption volts; 1 where there is no taper */
+  readonly stepTaper: number;
+  readonly endTaperFrom: number;
+  readonly end_A: number;
+  readonly reserve: number;
+  /** −Infinity where only the BMS drops the loads */
+  readonly cutOff_V: number;
+  readonly returns_V: number;
+  /** share of charge that a step loses standing */
+  readonly stepLoss: number;
+  /** rested volts at 0, 1/20 … 1 of the available tank, and once more for the read beyond the end */
+  readonly volts: Float64Array;
+  /** charge efficiency at 0, 1/20 … 1 of full charge, likewise */
+  readonly efficiency: Float64Array;
+  readonly takesCharge: boolean;
+}
+
+/** Twentieths: every knot of the tables falls on one, so reading between them is exact. */
+export const tableSteps = 20;
+
+/**
+ * @param temp_C one temperature for the whole run [°C], −40 to 60
+ * @param step_h length of a step [h], over 0 to 1
+ * @throws RangeError naming the field, what was given and what is accepted
+ */
+export function bankModel(bank: Bank, temp_C: number, step_h = 1): BankModel {
+  checkBank(bank, temp_C, step_h);
+  const chemistry = chemistries[bank.chemistry];
+  const twelves = bank.nominal_V / 12;
+  const kept_Ah = bank.capacity_Ah * bank.condition;
+  const capacity_Ah = kept_Ah * alongLine(chemistry.capacityByTemp, temp_C);
+  const taper_per_h = (bank.condition < tiredBelow ? chemistry.tiredTaper_per_h : chemistry.taper_per_h) ?? 0;
+  const cutOff_V = bank.cutOff_V ?? (chemistry.cutOff_V === null ? null : chemistry.cutOff_V * twelves);
+  const rested = bank.restedVolts?.map(({ share, volts }) => [share, volts] as const) ?? chemistry.restedVolts;
+  return {
+    bank,
+    chemistry,
+    temp_C,
+    capacity_Ah,
+    full_Ah: (capacity_Ah * chemistry.full_Ah) / 100,
+    c: chemistry.c,
+    k_per_h: chemistry.k_per_h,
+    tank: tankStep(chemistry.c, chemistry.k_per_h, step_h),
+    resistance_Ohm: (chemistry.resistance_mOhm / 1000) * (100 / bank.capacity_Ah) * twelves,
+    absorption_V: bank.absorption_V ?? chemistry.absorption_V * twelves,
+    gap_V: chemistry.gap_V * twelves,
+    bulk_A: chemistry.bulk_C * kept_Ah,
+    taper_per_h,
+    stepTaper: taper_per_h > 0 ? 1 - Math.exp(-taper_per_h * step_h) : 1,
+    endTaperFrom: chemistry.endTaper?.from ?? 2,
+    end_A: (chemistry.endTaper?.end_C ?? 0) * kept_Ah,
+    reserve: bank.reserve ?? chemistry.reserve,
+    cutOff_V: cutOff_V ?? -Infinity,
+    returns_V: chemistry.returns_V * twelves,
+    stepLoss: (chemistry.selfDischarge_per_month / monthHours_h) * step_h,
+    volts: evenTable(rested, twelves),
+    efficiency: evenTable(chemistry.chargeEfficiency, 1),
+    takesCharge: chemistry.coldest_C === null || temp_C >= chemistry.coldest_C,
+  };
+}
+
+function checkBank(bank: Bank, temp_C: number, step_h: number): void {
+  mustLie("capacity_Ah", bank.capacity_Ah, 1, 100_000);
+  mustLie("condition", bank.condition, 0.05, 1);
+  if (bank.reserve !== null) mustLie("reserve", bank.reserve, 0, 0.99);
+  mustLie("temp_C", temp_C, -60, 80);
+  mustLie("step_h", step_h, 1e-4, 1);
+  if (!(bank.chemistry in chemistries))
+    throw new RangeError(`chemistry must be agm, gel, flooded or lfp, got ${bank.chemistry}`);
+}
+
+function evenTable(points: readonly (readonly [number, number])[], scale: number): Float64Array {
+  return Float64Array.from({ length: tableSteps + 2 }, (_, i) => alongLine(points, i / tableSteps) * scale);
+}
+
+/** Reads an even table at a share; below 0 and above 1 it holds. */
+export function atShare(table: Float64Array, share: number): number {
+  const x = share <= 0 ? 0 : share >= 1 ? tableSteps : share * tableSteps;
+  const i = x | 0;
+  const low = table[i]!;
+  return low + (x - i) * (table[i + 1]! - low);
+}
+
+/** Rested volts at a share of the available tank [V]. */
+export const restedVolts_V = (model: BankModel, available: number): number => atShare(model.volts, available);
+
+/** Inner resistance at a charge, 0 to 1 [Ω]: grows in a straight line to double at 20 % and holds. */
+export function resistanceAt_Ohm(model: BankModel, charge: number): number {
+  const { at, times } = resistanceGrowth;
+  const gone = charge >= 1 ? 0 : charge <= at ? 1 : (1 - charge) / (1 - at);
+  return model.resistance_Ohm * (1 + (times - 1) * gone);
+}
+
+/** Shown state of charge, 0 to 1: counts down from full in units of the 20 h capacity. */
+export function shownCharge(model: BankModel, q_Ah: number): number {
+  const shown = 1 - (model.full_Ah - q_Ah) / model.capacity_Ah;
+  return shown < 0 ? 0 : shown > 1 ? 1 : shown;
+}
+
+/** The charge held when so much is shown [Ah]; the inverse of `shownCharge` inside 0 to 1. */
+export const chargeWhenShown_Ah = (model: BankModel, shown: number): number =>
+  model.full_Ah - (1 - shown) * model.capacity_Ah;
