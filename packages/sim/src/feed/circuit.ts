@@ -1,0 +1,116 @@
+import type { ConverterFeed, Feed, PathPiece, Source } from "../study.ts";
+import { needWithin } from "./need.ts";
+import { onTheWayThrough_A, pathResistance_Ohm, pieceLimit_A, pieceName, pieceResistance_Ohm } from "./path.ts";
+
+/** A part of each driving hour at one source voltage. */
+export interface SourceShare {
+  /** open-circuit volts that the charge sees: the source's, less the drop that loads fed on the way cause. [V] */
+  readonly source_V: number;
+  /** of the hour; the weights of a circuit sum to 1 */
+  readonly weight: number;
+}
+
+/** The least of the amps that a path lets a charge take, and what sets it. */
+export interface AmpLimit {
+  readonly by: "fuse" | "plug" | "source";
+  readonly name: string;
+  readonly limit_A: number;
+}
+
+/** Converters in parallel, as one. */
+export interface ConverterPart {
+  /** output amps of all of them together */
+  readonly rated_A: number;
+  readonly efficiency: number;
+  readonly minInput_V: number;
+}
+
+/** A feed worked out once, so that an hour costs no more than a few multiplications. */
+export interface FeedCircuit {
+  readonly kind: Feed["kind"];
+  /** source to bank or converter, there and back */
+  readonly resistance_Ohm: number;
+  readonly shares: readonly SourceShare[];
+  /** the source's amps left for charging after loads fed on the way */
+  readonly spare_A: number;
+  /** the least of fuses, plugs and the source's spare amps, loads fed on the way taken off */
+  readonly limit: AmpLimit;
+  /** null for a relay */
+  readonly converter: ConverterPart | null;
+}
+
+/**
+ * Works a feed out once.
+ * @throws RangeError naming the field, what was given and what is accepted
+ */
+export function prepareFeed(feed: Feed): FeedCircuit {
+  checkSource(feed.source);
+  feed.path.forEach(checkPiece);
+  const onTheWay_A = onTheWayThrough_A(feed.path);
+  const spare_A = Math.max(0, feed.source.spare_A - (onTheWay_A[0] ?? 0));
+  return {
+    kind: feed.kind,
+    resistance_Ohm: pathResistance_Ohm(feed.path),
+    shares: sourceShares(feed.source, dropOnTheWay_V(feed.path, onTheWay_A)),
+    spare_A,
+    limit: leastLimit(feed.path, onTheWay_A, spare_A),
+    converter: feed.kind === "converter" ? converterPart(feed) : null,
+  };
+}
+
+/** The volts that a source stands at, and for what share of a drive: one row where it is fixed. */
+export function sourceShares(source: Source, drop_V: number): SourceShare[] {
+  const { volts, low_V, lowShare } = source;
+  const share = (source_V: number, weight: number) => ({ source_V: Math.max(0, source_V - drop_V), weight });
+  if (low_V === null) return [share(volts, 1)];
+  return [share(low_V, lowShare), share(volts, 1 - lowShare)].filter(({ weight }) => weight > 0);
+}
+
+/** Volts lost to loads fed on the way before any charge flows. */
+function dropOnTheWay_V(path: readonly PathPiece[], onTheWay_A: readonly number[]): number {
+  return path.reduce((sum, piece, i) => sum + pieceResistance_Ohm(piece) * onTheWay_A[i]!, 0);
+}
+
+function leastLimit(path: readonly PathPiece[], onTheWay_A: readonly number[], spare_A: number): AmpLimit {
+  let least: AmpLimit = { by: "source", name: "the source's spare amps", limit_A: spare_A };
+  path.forEach((piece, i) => {
+    const rated_A = pieceLimit_A(piece);
+    if (rated_A === null) return;
+    const limit_A = Math.max(0, rated_A - onTheWay_A[i]!);
+    const by = piece.kind === "fuse" ? "fuse" : "plug";
+    if (limit_A < least.limit_A) least = { by, name: pieceName(piece), limit_A };
+  });
+  return least;
+}
+
+function converterPart({ rated_A, count, efficiency, minInput_V }: ConverterFeed): ConverterPart {
+  needWithin("feed.rated_A", rated_A, 0, 1000, "A");
+  if (!(Number.isInteger(count) && count >= 1 && count <= 8)) {
+    throw new RangeError(`feed.count must be a whole number from 1 to 8, got ${String(count)}`);
+  }
+  needWithin("feed.efficiency", efficiency, 0.5, 1, "(a share)");
+  needWithin("feed.minInput_V", minInput_V, 0, 60, "V");
+  return { rated_A: rated_A * count, efficiency, minInput_V };
+}
+
+function checkSource({ volts, low_V, lowShare, spare_A }: Source): void {
+  needWithin("feed.source.volts", volts, 6, 60, "V");
+  if (low_V !== null) needWithin("feed.source.low_V", low_V, 6, volts, "V, not above volts");
+  needWithin("feed.source.lowShare", lowShare, 0, 1, "(a share)");
+  needWithin("feed.source.spare_A", spare_A, 0, 1000, "A");
+}
+
+function checkPiece(piece: PathPiece, i: number): void {
+  const at = `feed.path[${i}]`;
+  if (piece.kind === "fuse") needWithin(`${at}.rated_A`, piece.rated_A, 0.1, 1000, "A");
+  if (piece.kind === "load") needWithin(`${at}.amps`, piece.amps, 0, 1000, "A");
+  if (piece.kind === "plug") {
+    needWithin(`${at}.limit_A`, piece.limit_A, 0.1, 1000, "A");
+    needWithin(`${at}.resistance_mOhm`, piece.resistance_mOhm, 0, 1000, "mΩ");
+  }
+  if (piece.kind === "cable") {
+    needWithin(`${at}.length_m`, piece.length_m, 0, 100, "m");
+    needWithin(`${at}.area_mm2`, piece.area_mm2, 0.1, 1000, "mm²");
+    needWithin(`${at}.temp_C`, piece.temp_C, -40, 150, "°C");
+  }
+}

@@ -1,0 +1,14 @@
+export { cableResistance_Ohm, copperFactor, perKm_Ohm, tableFor, type Cable } from "./cable.ts";
+export { class2Plain, class5Plain, class5Tinned, standardAreas_mm2, type ConductorTable } from "./conductors.ts";
+export { awgArea_mm2, awgAtLeast, awgDiameter_mm, awgName, awgPerKm_Ohm } from "./awg.ts";
+export { onTheWayThrough_A, pathResistance_Ohm, pieceLimit_A, pieceName, pieceResistance_Ohm } from "./path.ts";
+export {
+  prepareFeed,
+  sourceShares,
+  type AmpLimit,
+  type ConverterPart,
+  type FeedCircuit,
+  type SourceShare,
+} from "./circuit.ts";
+export { converterInput_A, converterLimit, converterMost_A, type ConverterLimit } from "./converter.ts";
+export { relayAmps_A, relayLimit_A, relayOverruns, type Overrun } from "./relay.ts";
