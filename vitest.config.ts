@@ -9,6 +9,7 @@ const node = (name: string, include: string[]) => ({
 
 export default defineConfig({
   test: {
+    reporters: ["default", "./tests/tally.ts"],
     projects: [
       node("units", ["tests/units/**/*.test.ts"]),
       node("reference", ["tests/reference/**/*.test.ts"]),
