@@ -82,6 +82,8 @@ export interface Appliance extends LoadBase {
   readonly count: number;
   /** watts of one, the rest of the time */
   readonly standby_W: number;
+  /** draw of one as it starts [W]; null or left out: its running watts */
+  readonly surge_W?: number | null | undefined;
   readonly use: readonly Use[];
   /** runs only while the outside air is above, or below, a temperature [°C] */
   readonly outside: { readonly above_C?: number | undefined; readonly below_C?: number | undefined } | null;
@@ -99,6 +101,8 @@ export interface CompressorFridge extends LoadBase {
   readonly restock_kg_day: number;
   /** share of the UA held at -18 °C, 0 to 1 */
   readonly freezerShare: number;
+  /** volts at the fridge below which its own protection stops it; null or left out: 10.4 for each 12 V */
+  readonly cutOut_V?: number | null | undefined;
   readonly only: "driving" | "camped" | null;
 }
 
@@ -165,6 +169,8 @@ export interface Source {
   readonly lowShare: number;
   /** amps left over for charging */
   readonly spare_A: number;
+  /** what is known of the alternator: its rating, and what the vehicle itself takes on the road */
+  readonly alternator?: { readonly rated_A: number; readonly vehicle_A: number } | null | undefined;
 }
 
 export type PathPiece =
@@ -222,6 +228,15 @@ export interface MainsCharger {
   readonly rated_A: number;
 }
 
+/** Another run of wire, from bank or panels to its far end; resistance counts there and back. */
+export interface WireRun {
+  readonly kind: "inverter" | "solar" | "fridge-feed";
+  readonly name?: string | undefined;
+  readonly path: readonly PathPiece[];
+  /** of a fridge feed: the id of the load at its end */
+  readonly load?: string | undefined;
+}
+
 export interface Setup {
   readonly id: string;
   readonly name: string;
@@ -231,6 +246,7 @@ export interface Setup {
   readonly feed: Feed | null;
   readonly inverter: Inverter | null;
   readonly mainsCharger: MainsCharger | null;
+  readonly runs?: readonly WireRun[] | undefined;
   /** what runs with this setup: the job's loads less those dropped, with those added */
   readonly loads: readonly Load[];
   /** in the job's currency */
