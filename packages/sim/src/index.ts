@@ -1,3 +1,6 @@
 export type * from "./study.ts";
 export type * from "./answers/types.ts";
 export * from "./bank/index.ts";
+export * from "./sun/index.ts";
+export * from "./air/index.ts";
+export * from "./array/index.ts";

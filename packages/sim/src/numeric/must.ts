@@ -2,3 +2,20 @@
 export function mustLie(name: string, given: number, low: number, high: number): void {
   if (!(given >= low && given <= high)) throw new RangeError(`${name} must be ${low} to ${high}, got ${given}`);
 }
+
+/** Refuses what is not a whole number in [low, high]. */
+export function mustBeWhole(name: string, given: number, low: number, high: number): void {
+  if (!(Number.isInteger(given) && given >= low && given <= high)) {
+    throw new RangeError(`${name} must be a whole number from ${low} to ${high}, got ${given}`);
+  }
+}
+
+/** Refuses a list of another length. */
+export function mustHold(name: string, list: ArrayLike<number>, length: number): void {
+  if (list.length !== length) throw new RangeError(`${name} must hold ${length} values, got ${list.length}`);
+}
+
+/** Refuses a list with a value that is NaN or outside [low, high], naming the first such. */
+export function mustAllLie(name: string, list: ArrayLike<number>, low: number, high: number): void {
+  for (let i = 0; i < list.length; i++) mustLie(`${name}[${i}]`, list[i] ?? NaN, low, high);
+}

@@ -1,0 +1,1 @@
+export const DEG = Math.PI / 180;

@@ -1,0 +1,14 @@
+export { equationOfTime_min, solarLead_h, type ClockPlace } from "../numeric/solarClock.ts";
+export { dayOfYear } from "./dayOfYear.ts";
+export { declination_deg } from "./declination.ts";
+export { earthSunFactor } from "./earthSunFactor.ts";
+export { sunsetHourAngle_deg } from "./sunsetHourAngle.ts";
+export { SOLAR_CONSTANT_W_m2 } from "./solarConstant.ts";
+export { dailyExtraterrestrial_Wh_m2 } from "./extraterrestrial.ts";
+export { diffuseFraction } from "./diffuseFraction.ts";
+export { monthlyClearness, type MonthlyClearness } from "./monthlyClearness.ts";
+export { meanClearnessByDay } from "./meanClearness.ts";
+export { drawClearness } from "./drawClearness.ts";
+export { planeGeometry, type PlaneGeometry } from "./planeGeometry.ts";
+export type { PlaneViews } from "./hdkr.ts";
+export { irradiate } from "./irradiate.ts";
