@@ -1,3 +1,4 @@
+import { mustBeOneOf } from "../numeric/must.ts";
 import type { SolarArray } from "../study.ts";
 import { ARRAY_WIRING_LOSS, RATED_CELL_C, RATED_W_m2, ROSS_K_m2_W, SOLAR_CHARGERS } from "./figures.ts";
 import { requireArray } from "./requireArray.ts";
@@ -21,8 +22,8 @@ export function arrayCurrent_A(
   out: Float64Array,
 ): void {
   requireArray(array, poa, air_C, out);
-  if (nominal_V !== 12 && nominal_V !== 24)
-    throw new RangeError(`nominal_V must be 12 or 24, got ${String(nominal_V)}`);
+  mustBeOneOf("nominal_V", nominal_V, [12, 24]);
+  throw new RangeError(`nominal_V must be 12 or 24, got ${String(nominal_V)}`);
   const { panelVmp_V_per_12V, currentOverRated, currentPerK } = SOLAR_CHARGERS.pwm;
   const rated_A = array.watts / (panelVmp_V_per_12V * (nominal_V / 12));
   const perLight = (rated_A / RATED_W_m2) * (1 - array.soiling) * (1 - ARRAY_WIRING_LOSS);

@@ -1,4 +1,4 @@
-import { mustHold, mustLie } from "../numeric/must.ts";
+import { mustBeOneOf, mustHold, mustLie } from "../numeric/must.ts";
 import type { SolarArray } from "../study.ts";
 import { ROSS_K_m2_W } from "./figures.ts";
 
@@ -7,9 +7,7 @@ export function requireArray(array: SolarArray, poa: Float64Array, air_C: Float6
   mustLie("watts", array.watts, 0, 100_000);
   mustLie("soiling", array.soiling, 0, 1);
   mustLie("gamma_per_K", array.gamma_per_K, -0.02, 0);
-  if (!Object.hasOwn(ROSS_K_m2_W, array.mount)) {
-    throw new RangeError(`mount must be one of ${Object.keys(ROSS_K_m2_W).join(", ")}, got ${String(array.mount)}`);
-  }
+  mustBeOneOf("mount", array.mount, Object.keys(ROSS_K_m2_W));
   mustHold("air_C", air_C, poa.length);
   mustHold("out", out, poa.length);
 }

@@ -19,3 +19,8 @@ export function mustHold(name: string, list: ArrayLike<number>, length: number):
 export function mustAllLie(name: string, list: ArrayLike<number>, low: number, high: number): void {
   for (let i = 0; i < list.length; i++) mustLie(`${name}[${i}]`, list[i] ?? NaN, low, high);
 }
+
+/** Refuses what is not in a short list. */
+export function mustBeOneOf<T extends string | number>(name: string, given: T, accepted: readonly T[]): void {
+  if (!accepted.includes(given)) throw new RangeError(`${name} must be one of ${accepted.join(", ")}, got ${given}`);
+}
