@@ -23,7 +23,6 @@ export function arrayCurrent_A(
 ): void {
   requireArray(array, poa, air_C, out);
   mustBeOneOf("nominal_V", nominal_V, [12, 24]);
-  throw new RangeError(`nominal_V must be 12 or 24, got ${String(nominal_V)}`);
   const { panelVmp_V_per_12V, currentOverRated, currentPerK } = SOLAR_CHARGERS.pwm;
   const rated_A = array.watts / (panelVmp_V_per_12V * (nominal_V / 12));
   const perLight = (rated_A / RATED_W_m2) * (1 - array.soiling) * (1 - ARRAY_WIRING_LOSS);
