@@ -1,4 +1,4 @@
-import { needWithin } from "./need.ts";
+import { mustLie } from "../numeric/must.ts";
 
 /**
  * American wire gauge by its geometric definition: 39 equal ratios from 36 AWG (0.127 mm) to 4/0 (11.684 mm).
@@ -22,7 +22,7 @@ export function awgArea_mm2(gauge: number): number {
 
 /** Diameter of a gauge's solid wire [mm]; gauge 40 to -3 (4/0). */
 export function awgDiameter_mm(gauge: number): number {
-  needWithin("gauge", gauge, -3, 40, "AWG (2/0 is -1)");
+  mustLie("gauge", gauge, -3, 40);
   return solidDiameter_mm(gauge);
 }
 

@@ -1,9 +1,9 @@
 import { class2Plain, class5Plain, class5Tinned, COPPER_PER_K, type ConductorTable } from "./conductors.ts";
-import { needWithin } from "./need.ts";
+import { mustLie } from "../numeric/must.ts";
 
 /** A length of twin cable. */
 export interface Cable {
-  /** one way; the current goes there and back [m], 0 to 100 */
+  /** one way; the current goes there and back [m], 0 to 200 */
   readonly length_m: number;
   /** copper of one conductor [mm²], 0.1 to 1000 */
   readonly area_mm2: number;
@@ -23,7 +23,7 @@ export interface Cable {
  */
 export function cableResistance_Ohm(cable: Cable): number {
   const { length_m, area_mm2, temp_C } = cable;
-  needWithin("length_m", length_m, 0, 100, "m");
+  mustLie("length_m", length_m, 0, 200);
   return ((2 * length_m) / 1000) * perKm_Ohm(tableFor(cable), area_mm2) * copperFactor(temp_C);
 }
 
@@ -36,7 +36,7 @@ export function tableFor({ conductorClass, tinned }: Pick<Cable, "conductorClass
 
 /** What copper's 20 °C resistance is multiplied by at a temperature [°C, -40 to 150]. */
 export function copperFactor(temp_C: number): number {
-  needWithin("temp_C", temp_C, -40, 150, "°C");
+  mustLie("temp_C", temp_C, -40, 150);
   return 1 + COPPER_PER_K * (temp_C - 20);
 }
 
@@ -47,7 +47,7 @@ export function copperFactor(temp_C: number): number {
  * @returns [ohm/km]
  */
 export function perKm_Ohm(table: ConductorTable, area_mm2: number): number {
-  needWithin("area_mm2", area_mm2, 0.1, 1000, "mm²");
+  mustLie("area_mm2", area_mm2, 0.1, 1000);
   const { rows } = table;
   const product = (i: number) => rows[i]!.area_mm2 * rows[i]!.perKm_Ohm;
   const upper = rows.findIndex((row) => row.area_mm2 >= area_mm2);

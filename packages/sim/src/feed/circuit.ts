@@ -1,5 +1,5 @@
 import type { ConverterFeed, Feed, PathPiece, Source } from "../study.ts";
-import { needWithin } from "./need.ts";
+import { mustLie } from "../numeric/must.ts";
 import { onTheWayThrough_A, pathResistance_Ohm, pieceLimit_A, pieceName, pieceResistance_Ohm } from "./path.ts";
 
 /** A part of each driving hour at one source voltage. */
@@ -84,33 +84,33 @@ function leastLimit(path: readonly PathPiece[], onTheWay_A: readonly number[], s
 }
 
 function converterPart({ rated_A, count, efficiency, minInput_V }: ConverterFeed): ConverterPart {
-  needWithin("feed.rated_A", rated_A, 0, 1000, "A");
+  mustLie("feed.rated_A", rated_A, 0, 1000);
   if (!(Number.isInteger(count) && count >= 1 && count <= 8)) {
     throw new RangeError(`feed.count must be a whole number from 1 to 8, got ${String(count)}`);
   }
-  needWithin("feed.efficiency", efficiency, 0.5, 1, "(a share)");
-  needWithin("feed.minInput_V", minInput_V, 0, 60, "V");
+  mustLie("feed.efficiency", efficiency, 0.5, 1);
+  mustLie("feed.minInput_V", minInput_V, 0, 60);
   return { rated_A: rated_A * count, efficiency, minInput_V };
 }
 
 function checkSource({ volts, low_V, lowShare, spare_A }: Source): void {
-  needWithin("feed.source.volts", volts, 6, 60, "V");
-  if (low_V !== null) needWithin("feed.source.low_V", low_V, 6, volts, "V, not above volts");
-  needWithin("feed.source.lowShare", lowShare, 0, 1, "(a share)");
-  needWithin("feed.source.spare_A", spare_A, 0, 1000, "A");
+  mustLie("feed.source.volts", volts, 6, 60);
+  if (low_V !== null) mustLie("feed.source.low_V", low_V, 6, volts);
+  mustLie("feed.source.lowShare", lowShare, 0, 1);
+  mustLie("feed.source.spare_A", spare_A, 0, 1000);
 }
 
 function checkPiece(piece: PathPiece, i: number): void {
   const at = `feed.path[${i}]`;
-  if (piece.kind === "fuse") needWithin(`${at}.rated_A`, piece.rated_A, 0.1, 1000, "A");
-  if (piece.kind === "load") needWithin(`${at}.amps`, piece.amps, 0, 1000, "A");
+  if (piece.kind === "fuse") mustLie(`${at}.rated_A`, piece.rated_A, 0.1, 1000);
+  if (piece.kind === "load") mustLie(`${at}.amps`, piece.amps, 0, 1000);
   if (piece.kind === "plug") {
-    needWithin(`${at}.limit_A`, piece.limit_A, 0.1, 1000, "A");
-    needWithin(`${at}.resistance_mOhm`, piece.resistance_mOhm, 0, 1000, "mΩ");
+    mustLie(`${at}.limit_A`, piece.limit_A, 0.1, 1000);
+    mustLie(`${at}.resistance_mOhm`, piece.resistance_mOhm, 0, 1000);
   }
   if (piece.kind === "cable") {
-    needWithin(`${at}.length_m`, piece.length_m, 0, 100, "m");
-    needWithin(`${at}.area_mm2`, piece.area_mm2, 0.1, 1000, "mm²");
-    needWithin(`${at}.temp_C`, piece.temp_C, -40, 150, "°C");
+    mustLie(`${at}.length_m`, piece.length_m, 0, 200);
+    mustLie(`${at}.area_mm2`, piece.area_mm2, 0.1, 1000);
+    mustLie(`${at}.temp_C`, piece.temp_C, -40, 150);
   }
 }

@@ -12,3 +12,12 @@ export {
 } from "./circuit.ts";
 export { converterInput_A, converterLimit, converterMost_A, type ConverterLimit } from "./converter.ts";
 export { relayAmps_A, relayLimit_A, relayOverruns, type Overrun } from "./relay.ts";
+export { ampacity_A, ampacityTable, areaForAmps_mm2, layingFactor, type Laying } from "./ampacity.ts";
+export * from "./alternator.ts";
+export { diameterCables, soldByDiameter, type DiameterCable } from "./byDiameter.ts";
+export { conductorNamed, type NamedConductor } from "./conductorNamed.ts";
+export { contacts, hotConnector, hotConnector_A } from "./connectors.ts";
+export { dropTable, gaugeByDrop, gaugeNameByDrop } from "./dropTable.ts";
+export { fridgeCutOuts } from "./fridgeCutOuts.ts";
+export { fuseDistance, fuseKinds, fuseMargin, fuseSizes_A, type FuseKind } from "./fuses.ts";
+export { pathDrop_V, pathFlows, type PieceFlow } from "./profile.ts";

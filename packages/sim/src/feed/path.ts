@@ -1,12 +1,12 @@
 import type { PathPiece } from "../study.ts";
 import { cableResistance_Ohm } from "./cable.ts";
-import { needWithin } from "./need.ts";
+import { mustLie } from "../numeric/must.ts";
 
 /** Resistance of one piece of a path: cable there and back, a plug's contacts; a fuse is taken as none. [ohm] */
 export function pieceResistance_Ohm(piece: PathPiece): number {
   if (piece.kind === "cable") return cableResistance_Ohm(piece);
   if (piece.kind !== "plug") return 0;
-  needWithin("resistance_mOhm", piece.resistance_mOhm, 0, 1000, "mΩ");
+  mustLie("resistance_mOhm", piece.resistance_mOhm, 0, 1000);
   return piece.resistance_mOhm / 1000;
 }
 

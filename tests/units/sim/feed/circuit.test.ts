@@ -42,7 +42,7 @@ it("holds a relay to the source alone, and flags the fuse that it runs over", ()
 });
 
 it.each([
-  ["feed.source.volts must be 6 to 60 V, got NaN", { source: { ...relay.source, volts: Number.NaN } }],
+  ["feed.source.volts must be 6 to 60, got NaN", { source: { ...relay.source, volts: Number.NaN } }],
   ["feed.source.low_V must be 6 to 14.2", { source: { ...relay.source, low_V: 15 } }],
   ["feed.source.lowShare", { source: { ...relay.source, lowShare: 1.2 } }],
   ["feed.source.spare_A", { source: { ...relay.source, spare_A: -1 } }],
@@ -51,7 +51,7 @@ it.each([
   ["feed.minInput_V", { minInput_V: -1 }],
   ["feed.rated_A", { rated_A: Number.POSITIVE_INFINITY }],
   ["feed.path[0].rated_A", { path: [{ kind: "fuse", rated_A: 0 }] }],
-  ["feed.path[1].area_mm2 must be 0.1 to 1000 mm², got 0", { path: [path[0], { ...path[1], area_mm2: 0 }] }],
+  ["feed.path[1].area_mm2 must be 0.1 to 1000, got 0", { path: [path[0], { ...path[1], area_mm2: 0 }] }],
   ["feed.path[0].limit_A", { path: [{ ...path[2], limit_A: Number.NaN }] }],
 ])("refuses with: %s", (message, fault) => {
   expect(() => prepareFeed({ ...converter, ...fault } as ConverterFeed)).toThrow(message);
