@@ -1,0 +1,72 @@
+import { dailyExtraterrestrial_Wh_m2, dayOfYear, type Climate } from "@stayput/sim";
+import { dayToDayDefault } from "../places/place.ts";
+import { skyClasses, type SkyId } from "./skyClasses.ts";
+import { stations, type Station } from "./stations.ts";
+
+/** Stations within this of the latitude give the temperature. Chosen. */
+const band_deg = 2.5;
+/** Where so few lie within the band (the southern ocean), it is widened. Chosen. */
+const enoughStations = 8;
+
+/**
+ * A guess at the climate of a bare latitude under skies of a kind: radiation is the class's clearness times each month's
+ * mean of the sun above the air; temperatures are the mean of the stations within 2.5° of latitude, for mixed and dull
+ * skies of that half of them whose months differ less over the year. Chosen; the notes say it to the user.
+ *
+ * @param latitude_deg -60 to 72, north positive
+ * @throws RangeError that names the field, what was given and what is accepted
+ */
+export function climateBySky(latitude_deg: number, sky: SkyId): { climate: Climate; notes: readonly string[] } {
+  if (!(latitude_deg >= -60 && latitude_deg <= 72))
+    throw new RangeError(`latitude_deg must be -60 to 72, got ${latitude_deg}`);
+  const row = skyClasses.find(({ id }) => id === sky);
+  if (!row) throw new RangeError(`sky must be ${skyClasses.map(({ id }) => id).join(", ")}, got ${String(sky)}`);
+  const band = stationsRound(latitude_deg);
+  const chosen = sky === "clear" ? band : evener(band);
+  const climate: Climate = {
+    latitude_deg,
+    longitude_deg: null,
+    utcOffset_h: null,
+    ghi_kWh_m2_day: months((month) => (row.clearness * meanExtraterrestrial_Wh_m2(latitude_deg, month)) / 1000),
+    tmax_C: months((month) => mean(chosen.map(({ tmax_C }) => tmax_C[month]!))),
+    tmin_C: months((month) => mean(chosen.map(({ tmin_C }) => tmin_C[month]!))),
+    dayToDay: dayToDayDefault,
+  };
+  const notes = [
+    `A guess from latitude and ${row.name.toLowerCase()} skies alone. ${row.meaning} A longitude, or a named place, is far better.`,
+    `Temperatures are the mean of ${chosen.length} stations at like latitudes round the world and may be 10 °C out.`,
+  ];
+  return { climate, notes };
+}
+
+function stationsRound(latitude_deg: number): Station[] {
+  for (let within = band_deg; ; within += band_deg) {
+    const found = stations().filter((station) => Math.abs(station.latitude_deg - latitude_deg) <= within);
+    if (found.length >= enoughStations) return found;
+  }
+}
+
+/** The half of the stations, rounded up, whose warmest and coldest months differ least. */
+function evener(from: readonly Station[]): Station[] {
+  return from.toSorted((a, b) => yearlyRange_C(a) - yearlyRange_C(b)).slice(0, Math.ceil(from.length / 2));
+}
+
+function yearlyRange_C({ tmax_C, tmin_C }: Station): number {
+  const middles = tmax_C.map((max, month) => (max + tmin_C[month]!) / 2);
+  return Math.max(...middles) - Math.min(...middles);
+}
+
+/** Mean of the extraterrestrial irradiation over every day of a month, 0 to 11 [Wh/m²/day]. */
+function meanExtraterrestrial_Wh_m2(latitude_deg: number, month: number): number {
+  const first = dayOfYear(month + 1, 1);
+  const next = month === 11 ? 366 : dayOfYear(month + 2, 1);
+  return mean(Array.from({ length: next - first }, (_, day) => dailyExtraterrestrial_Wh_m2(latitude_deg, first + day)));
+}
+
+function months(of: (month: number) => number): number[] {
+  return Array.from({ length: 12 }, (_, month) => of(month));
+}
+
+function mean(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
+}
