@@ -1,0 +1,40 @@
+import type { Days } from "@stayput/sim";
+
+/** Days in a table: one decimal up to 20, whole from there, since no later digit could be trusted; "60+" for never. */
+export function daysCell(days: Days, horizon_days: number): string {
+  if (days === null) return `${horizon_days}+`;
+  return days < 20 ? days.toFixed(1) : days.toFixed(0);
+}
+
+/** Days in a sentence: "2.9 days", "60 days or more". */
+export function daysSaid(days: Days, horizon_days: number): string {
+  if (days === null) return `${horizon_days} days or more`;
+  const shown = daysCell(days, horizon_days);
+  return `${shown} ${shown === "1.0" ? "day" : "days"}`;
+}
+
+/** A chance in whole percent. What so many draws cannot tell from never or always is not called 0 or 100. */
+export function chanceCell(chance: number, draws: number): string {
+  const least = Math.max(1, Math.ceil(100 / draws));
+  if (chance * draws < 0.5) return `< ${least} %`;
+  if ((1 - chance) * draws < 0.5) return `> ${100 - least} %`;
+  return `${Math.min(99, Math.max(1, Math.round(chance * 100)))} %`;
+}
+
+export const whole = (value: number): string => Math.round(value).toString().replace("-0", "0");
+
+export const percent = (share: number): string => `${whole(100 * share)} %`;
+
+/** Hours: tenths under ten, whole from there. */
+export function hoursSaid(hours: number): string {
+  if (hours < 0.05) return "at once";
+  return hours < 9.95 ? `${hours.toFixed(1)} h` : `${hours.toFixed(0)} h`;
+}
+
+const months = "January February March April May June July August September October November December".split(" ");
+
+export const monthName = (month: number): string => months[month - 1] ?? `month ${month}`;
+
+export const dateSaid = (month: number, day: number): string => `${day} ${monthName(month)}`;
+
+export const count = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
