@@ -2,18 +2,22 @@ import { alongLine } from "../numeric/line.ts";
 import { atShare, type BankModel } from "./bankModel.ts";
 
 /**
- * The most amps at the terminals that a bank takes over one step, standing at its absorption volts: least of the bulk
- * limit and the taper, which is of charge stored. (First-order acceptance dq/dt = α(Q − q); constants by bench test.)
+ * The most amps at the terminals that a bank takes, meant over one step, standing at its absorption volts: least of the
+ * bulk limit and the taper, which is of charge stored. (First-order acceptance dq/dt = α(Q − q); constants by bench test.)
  * @param q_Ah charge held
  */
-export function acceptance_A(model: BankModel, q_Ah: number): number {
-  if (!model.takesCharge) return 0;
+export const acceptance_A = (model: BankModel, q_Ah: number): number =>
+  stored_A(model, q_Ah, Infinity) / atShare(model.efficiency, q_Ah * model.perFull);
+
+/** What a step stores of the amps offered at the terminals, its losses taken off and no more than the bank takes [A]. */
+export function stored_A(model: BankModel, q_Ah: number, offered_A: number): number {
   const missing_Ah = model.full_Ah - q_Ah;
-  if (!(missing_Ah > 0)) return 0;
-  const charge = q_Ah / model.full_Ah;
-  const taper_A = (model.stepTaper * missing_Ah) / (model.tank.step_h * atShare(model.efficiency, charge));
+  if (!model.takesCharge || !(missing_Ah > 0)) return 0;
+  const charge = q_Ah * model.perFull;
   const limit_A = charge > model.endTaperFrom ? endLimit_A(model, charge) : model.bulk_A;
-  return taper_A < limit_A ? taper_A : limit_A;
+  const into_A = (offered_A < limit_A ? offered_A : limit_A) * atShare(model.efficiency, charge);
+  const taper_A = model.takenUp_per_h * missing_Ah;
+  return taper_A < into_A ? taper_A : into_A;
 }
 
 function endLimit_A(model: BankModel, charge: number): number {
@@ -27,7 +31,7 @@ export function acceptanceAt_A(model: BankModel, q_Ah: number, terminal_V: numbe
   const below_V = ((model.absorption_V - terminal_V) * 12) / model.bank.nominal_V;
   if (model.taper_per_h === 0 || below_V <= 0) return most_A;
   const taper_per_h = model.taper_per_h * alongLine(model.chemistry.weakTaper, below_V);
-  const share = 1 - Math.exp(-taper_per_h * model.tank.step_h);
+  const share = 1 - Math.exp(-taper_per_h * model.step_h);
   const efficiency = atShare(model.efficiency, q_Ah / model.full_Ah);
-  return Math.min(most_A, (share * (model.full_Ah - q_Ah)) / (model.tank.step_h * efficiency));
+  return Math.min(most_A, (share * (model.full_Ah - q_Ah)) / (model.step_h * efficiency));
 }

@@ -13,8 +13,11 @@ export interface BankModel {
   readonly capacity_Ah: number;
   /** both tanks full [Ah] */
   readonly full_Ah: number;
+  /** 1 / full_Ah */
+  readonly perFull: number;
   readonly c: number;
   readonly k_per_h: number;
+  readonly step_h: number;
   readonly tank: TankStep;
   /** when full [Ω] */
   readonly resistance_Ohm: number;
@@ -23,8 +26,8 @@ export interface BankModel {
   readonly bulk_A: number;
   /** [1/h]; 0 where there is no taper */
   readonly taper_per_h: number;
-  /** share of the missing charge that a step can take up at absorption volts; 1 where there is no taper */
-  readonly stepTaper: number;
+  /** amps stored for each missing Ah, meant over a step at absorption volts; all of it in one step where there is no taper */
+  readonly takenUp_per_h: number;
   readonly endTaperFrom: number;
   readonly end_A: number;
   readonly reserve: number;
@@ -54,6 +57,7 @@ export function bankModel(bank: Bank, temp_C: number, step_h = 1): BankModel {
   const twelves = bank.nominal_V / 12;
   const kept_Ah = bank.capacity_Ah * bank.condition;
   const capacity_Ah = kept_Ah * alongLine(chemistry.capacityByTemp, temp_C);
+  const full_Ah = (capacity_Ah * chemistry.full_Ah) / 100;
   const taper_per_h = (bank.condition < tiredBelow ? chemistry.tiredTaper_per_h : chemistry.taper_per_h) ?? 0;
   const cutOff_V = bank.cutOff_V ?? (chemistry.cutOff_V === null ? null : chemistry.cutOff_V * twelves);
   const rested = bank.restedVolts?.map(({ share, volts }) => [share, volts] as const) ?? chemistry.restedVolts;
@@ -62,16 +66,18 @@ export function bankModel(bank: Bank, temp_C: number, step_h = 1): BankModel {
     chemistry,
     temp_C,
     capacity_Ah,
-    full_Ah: (capacity_Ah * chemistry.full_Ah) / 100,
+    full_Ah,
+    perFull: 1 / full_Ah,
     c: chemistry.c,
     k_per_h: chemistry.k_per_h,
+    step_h,
     tank: tankStep(chemistry.c, chemistry.k_per_h, step_h),
     resistance_Ohm: (chemistry.resistance_mOhm / 1000) * (100 / bank.capacity_Ah) * twelves,
     absorption_V: bank.absorption_V ?? chemistry.absorption_V * twelves,
     gap_V: chemistry.gap_V * twelves,
     bulk_A: chemistry.bulk_C * kept_Ah,
     taper_per_h,
-    stepTaper: taper_per_h > 0 ? 1 - Math.exp(-taper_per_h * step_h) : 1,
+    takenUp_per_h: (taper_per_h > 0 ? 1 - Math.exp(-taper_per_h * step_h) : 1) / step_h,
     endTaperFrom: chemistry.endTaper?.from ?? 2,
     end_A: (chemistry.endTaper?.end_C ?? 0) * kept_Ah,
     reserve: bank.reserve ?? chemistry.reserve,
@@ -100,7 +106,7 @@ function evenTable(points: readonly (readonly [number, number])[], scale: number
 
 /** Reads an even table at a share; below 0 and above 1 it holds. */
 export function atShare(table: Float64Array, share: number): number {
-  const x = share <= 0 ? 0 : share >= 1 ? tableSteps : share * tableSteps;
+  const x = share > 0 ? (share < 1 ? share * tableSteps : tableSteps) : 0;
   const i = x | 0;
   const low = table[i]!;
   return low + (x - i) * (table[i + 1]! - low);
@@ -109,11 +115,14 @@ export function atShare(table: Float64Array, share: number): number {
 /** Rested volts at a share of the available tank [V]. */
 export const restedVolts_V = (model: BankModel, available: number): number => atShare(model.volts, available);
 
+const growsTo = resistanceGrowth.at;
+const perChargeGone = 1 / (1 - resistanceGrowth.at);
+const moreAtLeast = resistanceGrowth.times - 1;
+
 /** Inner resistance at a charge, 0 to 1 [Ω]: grows in a straight line to double at 20 % and holds. */
 export function resistanceAt_Ohm(model: BankModel, charge: number): number {
-  const { at, times } = resistanceGrowth;
-  const gone = charge >= 1 ? 0 : charge <= at ? 1 : (1 - charge) / (1 - at);
-  return model.resistance_Ohm * (1 + (times - 1) * gone);
+  const gone = charge >= 1 ? 0 : charge <= growsTo ? 1 : (1 - charge) * perChargeGone;
+  return model.resistance_Ohm * (1 + moreAtLeast * gone);
 }
 
 /** Shown state of charge, 0 to 1: counts down from full in units of the 20 h capacity. */
