@@ -1,1 +1,21 @@
-export {};
+export { FORMAT, VERSION, jobSchema, type Job, type JobInput, type SetupInJob } from "./schema/job.ts";
+export type { LoadInJob } from "./schema/load.ts";
+export type { PlaceInJob } from "./schema/place.ts";
+export type { Dimension } from "./schema/leaf.ts";
+export type { Fault } from "./faults/fault.ts";
+export { parseJob, type ParsedJob, type ParseOptions, type Refused } from "./parseJob.ts";
+export { LONGEST_TEXT, parseJobText } from "./text/parseJobText.ts";
+export type { WordsContext } from "./words/context.ts";
+export type { WordsReader, WordsResult } from "./words/readWords.ts";
+export { migrate, migrations, type Migration } from "./versions/migrate.ts";
+export {
+  findClimates,
+  resolve,
+  resolveWith,
+  type JobClimates,
+  type Resolved,
+  type ResolvedObservation,
+  type ResolveOptions,
+  type Unresolved,
+} from "./resolve/resolve.ts";
+export { findClimate, type ClimateFound, type PlaceFound } from "./resolve/climate.ts";
