@@ -5,7 +5,7 @@ import { requireArray } from "./requireArray.ts";
 
 /**
  * Adds the current an array gives through a pulse-width (PWM) charger, hour by hour, to `out`: (watts/Vmp) × G/1000 ×
- * (1.03 + 0.0011 (Tc - 25)) × (1 - soiling) × (1 - wiring), with Vmp 18 V for each 12 V of bank. Harvest is this current
+ * (1.06 + 0.0012 (Tc - 25)) × (1 - soiling) × (1 - wiring), with Vmp 18 V for each 12 V of bank. Harvest is this current
  * times bank volts; γ does not enter. Neither shade nor the charger's rating is in it. Source: see `SOLAR_CHARGERS`.
  *
  * @param nominal_V the bank's, 12 or 24 [V]

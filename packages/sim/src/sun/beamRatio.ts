@@ -1,4 +1,5 @@
 import { DEG } from "../numeric/angle.ts";
+import { cosBetween, sunDirection, type Direction } from "./direction.ts";
 import { extraterrestrialBetween_Wh_m2 } from "./extraterrestrial.ts";
 import { litSpans } from "./litSpans.ts";
 import type { SunDay } from "./sunDay.ts";
@@ -9,36 +10,18 @@ const PIECES = 6;
 /** The sun lower than this is taken as this high, at its own azimuth; R_b would otherwise run away. */
 const [LOW_SIN, LOW_COS] = [Math.sin(5 * DEG), Math.cos(5 * DEG)];
 
-/** Upward normal of a plane: components up, north and east. */
-export interface PlaneNormal {
-  readonly up: number;
-  readonly north: number;
-  readonly east: number;
-}
-
-/** @param azimuth_deg clockwise from north [deg] */
-export function planeNormal(tilt_deg: number, azimuth_deg: number): PlaneNormal {
-  const flat = Math.sin(tilt_deg * DEG);
-  return {
-    up: Math.cos(tilt_deg * DEG),
-    north: flat * Math.cos(azimuth_deg * DEG),
-    east: flat * Math.sin(azimuth_deg * DEG),
-  };
-}
-
 /**
- * R_b at an instant: beam on the plane against beam on the horizontal, max(cos θ, 0)/cos θz.
- * Source: Duffie & Beckman, eq. 1.8.1, with azimuth from north; the 5° floor is ours.
+ * R_b at an instant: beam on the plane against beam on the horizontal, max(cos θ, 0)/cos θz, with the sun under 5° lifted
+ * to 5° at its azimuth. Source: Duffie & Beckman, eq. 1.8.1; the 5° floor is ours.
  */
-export function beamRatioAt(day: SunDay, normal: PlaneNormal, hourAngle_rad: number): number {
-  const cosHour = Math.cos(hourAngle_rad);
-  const up = day.still + day.swing * cosHour;
-  const north = day.cosLatitude * day.sinDeclination - day.sinLatitude * day.cosDeclination * cosHour;
-  const east = -day.cosDeclination * Math.sin(hourAngle_rad);
-  const lift = up < LOW_SIN ? LOW_COS / Math.hypot(north, east) : 1;
-  const height = Math.max(up, LOW_SIN);
-  const facing = normal.up * height + lift * (normal.north * north + normal.east * east);
-  return Math.max(0, facing) / height;
+export function beamRatio(sun: Direction, normal: Direction): number {
+  const seen = sun.up < LOW_SIN ? lifted(sun) : sun;
+  return Math.max(0, cosBetween(seen, normal)) / seen.up;
+}
+
+function lifted(sun: Direction): Direction {
+  const scale = LOW_COS / Math.hypot(sun.north, sun.east);
+  return { up: LOW_SIN, north: scale * sun.north, east: scale * sun.east };
 }
 
 /**
@@ -47,14 +30,14 @@ export function beamRatioAt(day: SunDay, normal: PlaneNormal, hourAngle_rad: num
  * @param start_rad hour angle of the hour's start, any turn [rad]
  * @returns 0 where the sun is down throughout
  */
-export function beamRatioOfHour(day: SunDay, normal: PlaneNormal, start_rad: number): number {
+export function beamRatioOfHour(day: SunDay, normal: Direction, start_rad: number): number {
   const piece = Math.PI / 12 / PIECES;
   let beam = 0;
   let flat = 0;
   for (let i = 0; i < PIECES; i++) {
     for (const { from_rad, to_rad } of litSpans(start_rad + i * piece, piece, day.sunset_rad)) {
       const weight = extraterrestrialBetween_Wh_m2(day, from_rad, to_rad);
-      beam += weight * beamRatioAt(day, normal, (from_rad + to_rad) / 2);
+      beam += weight * beamRatio(sunDirection(day, (from_rad + to_rad) / 2), normal);
       flat += weight;
     }
   }

@@ -1,8 +1,7 @@
-import { normalCdf } from "../numeric/normalCdf.ts";
-import { normalQuantile } from "../numeric/normalQuantile.ts";
 import { mustLie } from "../numeric/must.ts";
+import { normalCdf } from "../numeric/normalCdf.ts";
 import { bendtOf, bendtQuantile, type Bendt } from "./bendt.ts";
-import { nextUnit, skyStream } from "./skyStream.ts";
+import { gaussianDays } from "./gaussianDays.ts";
 
 /**
  * One drawn sky: a clearness for every day, spread about the day's mean as Bendt's distribution says and tied to the day
@@ -18,14 +17,9 @@ import { nextUnit, skyStream } from "./skyStream.ts";
  * @throws RangeError where an argument is out of range
  */
 export function drawClearness(meanK: Float64Array, dayToDay: number, seed: number, draw: number): Float64Array {
-  mustLie("dayToDay", dayToDay, 0, 0.99);
-  const stream = skyStream(seed, draw);
-  const fresh = Math.sqrt(1 - dayToDay * dayToDay);
-  const sky = new Float64Array(meanK.length);
-  let chi = normalQuantile(nextUnit(stream));
+  const sky = gaussianDays(meanK.length, dayToDay, seed, draw);
   for (let day = 0; day < sky.length; day++) {
-    if (day > 0) chi = dayToDay * chi + fresh * normalQuantile(nextUnit(stream));
-    sky[day] = bendtQuantile(remembered(meanK[day] ?? NaN), normalCdf(chi));
+    sky[day] = bendtQuantile(remembered(meanK[day] ?? NaN), normalCdf(sky[day] ?? NaN));
   }
   return sky;
 }
@@ -37,7 +31,7 @@ const MEMORY_SIZE = 4096;
 function remembered(mean: number): Bendt {
   const known = memory.get(mean);
   if (known !== undefined) return known;
-  mustLie("meanK", mean, 0.05, 0.84);
+  mustLie("meanK", mean, 0.055, 0.84);
   const found = bendtOf(mean);
   if (memory.size >= MEMORY_SIZE) memory.clear();
   memory.set(mean, found);

@@ -2,7 +2,8 @@ import { wrapDay } from "../numeric/calendar.ts";
 import { mustBeWhole, mustLie } from "../numeric/must.ts";
 import { solarLead_h } from "../numeric/solarClock.ts";
 import type { Climate } from "../study.ts";
-import { beamRatioOfHour, planeNormal, type PlaneNormal } from "./beamRatio.ts";
+import { beamRatioOfHour } from "./beamRatio.ts";
+import { directionOf, type Direction } from "./direction.ts";
 import { extraterrestrialBetween_Wh_m2 } from "./extraterrestrial.ts";
 import { planeViews, type PlaneViews } from "./hdkr.ts";
 import { DIFFUSE_SHAPE, fillHourShares, totalShape } from "./hourShares.ts";
@@ -62,7 +63,7 @@ export function planeGeometry(
   mustLie("tilt_deg", tilt_deg, 0, 90);
   mustLie("azimuth_deg", azimuth_deg, -360, 360);
   const plane = emptyPlane(days, tilt_deg, azimuth_deg);
-  const normal = planeNormal(tilt_deg, azimuth_deg);
+  const normal = directionOf(tilt_deg, azimuth_deg);
   for (let i = 0; i < days; i++) {
     const dayOfYear = wrapDay(firstDayOfYear + i);
     const start_rad = (solarLead_h(climate, dayOfYear) - 12) * HOUR_rad;
@@ -87,7 +88,7 @@ function emptyPlane(days: number, tilt_deg: number, azimuth_deg: number): PlaneG
   };
 }
 
-function fillDay(plane: PlaneGeometry, index: number, day: SunDay, normal: PlaneNormal, start_rad: number): void {
+function fillDay(plane: PlaneGeometry, index: number, day: SunDay, normal: Direction, start_rad: number): void {
   const { sunset_rad } = day;
   plane.h0_Wh_m2[index] = extraterrestrialBetween_Wh_m2(day, -sunset_rad, sunset_rad);
   plane.sunset_rad[index] = sunset_rad;

@@ -22,20 +22,31 @@ export interface SunDay {
 }
 
 /**
+ * The sun of a day of the year.
+ *
  * @param latitude_deg -90 to 90 [deg]
  * @param dayOfYear 1 to 366 [day]
  * @throws RangeError out of range
  */
 export function sunDay(latitude_deg: number, dayOfYear: number, gsc_W_m2: number = SOLAR_CONSTANT_W_m2): SunDay {
   mustLie("gsc_W_m2", gsc_W_m2, 1000, 2000);
-  const declination = declination_deg(dayOfYear);
+  return sunAt(latitude_deg, declination_deg(dayOfYear), gsc_W_m2 * earthSunFactor(dayOfYear));
+}
+
+/**
+ * The sun at a declination, for whoever has it from another formula or almanac.
+ *
+ * @param normal_W_m2 sunlight on a surface facing the sun, outside the air [W/m²]
+ */
+export function sunAt(latitude_deg: number, declination_deg: number, normal_W_m2: number): SunDay {
+  const sunset_rad = sunsetHourAngle_deg(latitude_deg, declination_deg) * DEG;
   const [sinLatitude, cosLatitude] = [Math.sin(latitude_deg * DEG), Math.cos(latitude_deg * DEG)];
-  const [sinDeclination, cosDeclination] = [Math.sin(declination * DEG), Math.cos(declination * DEG)];
+  const [sinDeclination, cosDeclination] = [Math.sin(declination_deg * DEG), Math.cos(declination_deg * DEG)];
   return {
     still: sinLatitude * sinDeclination,
     swing: cosLatitude * cosDeclination,
-    sunset_rad: sunsetHourAngle_deg(latitude_deg, declination) * DEG,
-    normal_W_m2: gsc_W_m2 * earthSunFactor(dayOfYear),
+    sunset_rad,
+    normal_W_m2,
     sinLatitude,
     cosLatitude,
     sinDeclination,
