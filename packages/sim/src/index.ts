@@ -5,3 +5,6 @@ export * from "./sun/index.ts";
 export * from "./air/index.ts";
 export * from "./array/index.ts";
 export * from "./feed/index.ts";
+export * from "./answers/explain.ts";
+export * from "./answers/inParts.ts";
+export * from "./stay/index.ts";

@@ -26,7 +26,7 @@ export interface LoadUse {
 }
 
 /** Why sun went unused. */
-export type UnusedCause = "bank-full" | "charger-rating" | "bank-limit" | "too-cold" | "loads-dropped";
+export type UnusedCause = "bank-full" | "bank-limit" | "too-cold" | "loads-dropped";
 
 export interface FoodHours {
   readonly hoursFromCutOffTo5C: number | null;
@@ -49,6 +49,8 @@ export interface SetupAnswer {
     readonly used: number;
     readonly unused: number;
     readonly unusedWhy: readonly { readonly cause: UnusedCause; readonly Wh_day: number }[];
+    /** kept back by the solar charger's rating, and not in `available` */
+    readonly overCharger: number;
   };
   /** losses inside the totals above and in the bank, parked, average sky */
   readonly losses_Wh_day: { readonly inverter: number; readonly charging: number; readonly selfDischarge: number };
@@ -99,7 +101,8 @@ export interface ChargeBand {
 }
 
 export interface ExplainAnswer {
-  readonly seed: number;
+  /** null where the skies were given from outside */
+  readonly seed: number | null;
   readonly draws: number;
   readonly horizon_days: number;
   readonly nights: number;

@@ -1,6 +1,7 @@
 import type { AbsorptionFridge } from "../study.ts";
+import { mustLie } from "../numeric/must.ts";
 import { cabinetCapacity_Wh_K, hoursToPass, relaxed_C } from "./lumped.ts";
-import { requireAbove, requireBetween, requireShares, requireTemperatures } from "./require.ts";
+import { requireAbove, requireShares, requireTemperatures } from "./require.ts";
 
 /** Numbers of a three-way fridge. Chosen together: they give 8 °C inside at 32 °C, 13 at 35 and 20 at 40, flat out on gas. */
 export const absorptionNumbers = {
@@ -33,7 +34,7 @@ export interface AbsorptionFridgeHours {
   readonly inside_C: Float64Array;
 }
 
-/** Heat put into the unit: what a source gives when on, the share of the hour it may be on, and whether a thermostat rules it. */
+/** Heat put into the unit: what a source gives when on, and whether a thermostat rules it. */
 interface Heat {
   readonly watts: number;
   readonly ruled: boolean;
@@ -78,11 +79,11 @@ export function absorptionFridge(
 }
 
 function requireAbsorption(fridge: AbsorptionFridge, bay_C: Float64Array, drivingShare: Float64Array | null): void {
-  requireBetween(`${fridge.id}: element_dc_W`, fridge.element_dc_W, 0, 1e4);
-  requireBetween(`${fridge.id}: element_ac_W`, fridge.element_ac_W, 0, 1e4);
+  mustLie(`${fridge.id}: element_dc_W`, fridge.element_dc_W, 0, 1e4);
+  mustLie(`${fridge.id}: element_ac_W`, fridge.element_ac_W, 0, 1e4);
   requireAbove(`${fridge.id}: gas_g_day`, fridge.gas_g_day, 0); // the insulation is solved from it, whatever it runs on
-  requireBetween(`${fridge.id}: controls_A`, fridge.controls_A, 0, 100);
-  requireBetween(`${fridge.id}: volume_L`, fridge.volume_L, 1, 5000);
+  mustLie(`${fridge.id}: controls_A`, fridge.controls_A, 0, 100);
+  mustLie(`${fridge.id}: volume_L`, fridge.volume_L, 1, 5000);
   requireTemperatures(`${fridge.id}: bay_C`, bay_C);
   if (drivingShare === null) return;
   if (drivingShare.length !== bay_C.length)

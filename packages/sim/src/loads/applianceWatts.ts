@@ -1,6 +1,7 @@
 import type { Appliance, Inverter } from "../study.ts";
+import { mustLie } from "../numeric/must.ts";
 import { inverterRunningLoss_W } from "./inverter.ts";
-import { requireAbove, requireBetween, requireShares } from "./require.ts";
+import { requireAbove, requireShares } from "./require.ts";
 
 /** What an appliance takes, as the hour's mean and as what it is made of. */
 export interface ApplianceWatts {
@@ -20,8 +21,8 @@ export interface ApplianceWatts {
  * @throws RangeError naming the field that is out of range
  */
 export function applianceWatts(load: Appliance, share: Float64Array): ApplianceWatts {
-  requireBetween(`${load.id}: watts`, load.watts, 0, 1e5);
-  requireBetween(`${load.id}: standby_W`, load.standby_W, 0, 1e5);
+  mustLie(`${load.id}: watts`, load.watts, 0, 1e5);
+  mustLie(`${load.id}: standby_W`, load.standby_W, 0, 1e5);
   requireAbove(`${load.id}: count`, load.count, 0);
   requireShares(`${load.id}: share`, share);
   const running_W = load.count * load.watts;

@@ -1,7 +1,8 @@
 import type { CompressorFridge } from "../study.ts";
+import { mustLie } from "../numeric/must.ts";
 import { compressorCop, compressorNumbers } from "./compressorCop.ts";
 import { cabinetCapacity_Wh_K } from "./lumped.ts";
-import { requireAbove, requireBetween } from "./require.ts";
+import { requireAbove } from "./require.ts";
 
 /** One insulated space held at one temperature. */
 export interface Compartment {
@@ -44,11 +45,11 @@ export function calibrateFridge(fridge: CompressorFridge): FridgeModel {
 
 function requireFridge(fridge: CompressorFridge): void {
   const { controls_W } = compressorNumbers;
-  requireBetween(`${fridge.id}: inside_C`, fridge.inside_C, -40, 20);
-  requireBetween(`${fridge.id}: ratedAt_C`, fridge.ratedAt_C, -20, 60);
-  requireBetween(`${fridge.id}: freezerShare`, fridge.freezerShare, 0, 1);
-  requireBetween(`${fridge.id}: volume_L`, fridge.volume_L, 1, 5000);
-  requireBetween(`${fridge.id}: restock_kg_day`, fridge.restock_kg_day, 0, 1000);
+  mustLie(`${fridge.id}: inside_C`, fridge.inside_C, -40, 20);
+  mustLie(`${fridge.id}: ratedAt_C`, fridge.ratedAt_C, -20, 60);
+  mustLie(`${fridge.id}: freezerShare`, fridge.freezerShare, 0, 1);
+  mustLie(`${fridge.id}: volume_L`, fridge.volume_L, 1, 5000);
+  mustLie(`${fridge.id}: restock_kg_day`, fridge.restock_kg_day, 0, 1000);
   requireAbove(`${fridge.id}: compressor_W`, fridge.compressor_W, controls_W);
   requireAbove(`${fridge.id}: rated_Wh_day`, fridge.rated_Wh_day, 24 * controls_W);
   if (fridge.rated_Wh_day > 24 * fridge.compressor_W)

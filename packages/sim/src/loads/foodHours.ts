@@ -1,7 +1,8 @@
 import type { CompressorFridge } from "../study.ts";
+import { mustLie } from "../numeric/must.ts";
 import { calibrateFridge } from "./calibrateFridge.ts";
 import { hoursToPass, relaxed_C } from "./lumped.ts";
-import { requireBetween, requireTemperatures } from "./require.ts";
+import { requireTemperatures } from "./require.ts";
 
 /** How fast the food warms once the power is off. */
 export interface WarmingHours {
@@ -32,8 +33,8 @@ export function foodHours(
 ): WarmingHours {
   const { rate_per_h } = calibrateFridge(fridge);
   requireTemperatures(`${fridge.id}: bay_C`, bay_C);
-  requireBetween("cutOff_h", cutOff_h, 0, bay_C.length);
-  requireBetween("startInside_C", startInside_C, -90, 120);
+  mustLie("cutOff_h", cutOff_h, 0, bay_C.length);
+  mustLie("startInside_C", startInside_C, -90, 120);
   if (loadsReturn_h !== null && !(loadsReturn_h >= cutOff_h))
     throw new RangeError(`loadsReturn_h must not be before cutOff_h ${cutOff_h}, got ${loadsReturn_h}`);
   const to5_h = hoursToLevel(5, rate_per_h, bay_C, cutOff_h, startInside_C);

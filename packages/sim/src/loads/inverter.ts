@@ -1,5 +1,6 @@
 import type { Inverter } from "../study.ts";
-import { requireAbove, requireBetween } from "./require.ts";
+import { mustLie } from "../numeric/must.ts";
+import { requireAbove } from "./require.ts";
 
 /** Share of the load, and of the load's square over the rating, that is lost. */
 export interface InverterCoefficients {
@@ -20,9 +21,9 @@ const UNSAID: InverterCoefficients = { a: 0.05, b: 0.05 };
  */
 export function inverterCoefficients(inverter: Inverter): InverterCoefficients {
   requireAbove("inverter.rated_W", inverter.rated_W, 0);
-  requireBetween("inverter.idle_W", inverter.idle_W, 0, inverter.rated_W);
+  mustLie("inverter.idle_W", inverter.idle_W, 0, inverter.rated_W);
   if (inverter.peakEfficiency === null) return UNSAID;
-  requireBetween("inverter.peakEfficiency", inverter.peakEfficiency, 0.3, 1);
+  mustLie("inverter.peakEfficiency", inverter.peakEfficiency, 0.3, 1);
   const x = equalCoefficient(1 / inverter.peakEfficiency - 1, inverter.idle_W / inverter.rated_W);
   if (!(x >= 0)) throw new RangeError(unreachable(inverter));
   return { a: x, b: x };
@@ -46,7 +47,7 @@ function unreachable({ peakEfficiency, idle_W, rated_W }: Inverter): string {
  * @param running_W the load while it runs, not its mean over the hour [W], 0 or more
  */
 export function inverterRunningLoss_W(inverter: Inverter, running_W: number): number {
-  requireBetween("running_W", running_W, 0, 1e6);
+  mustLie("running_W", running_W, 0, 1e6);
   const { a, b } = inverterCoefficients(inverter);
   return a * running_W + (b * running_W ** 2) / inverter.rated_W;
 }

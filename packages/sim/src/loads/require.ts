@@ -1,7 +1,4 @@
-/** Refuses a number outside its range, NaN included, in words that name the field. */
-export function requireBetween(field: string, value: number, low: number, high: number): void {
-  if (!(value >= low && value <= high)) throw new RangeError(`${field} must be ${low} to ${high}, got ${value}`);
-}
+import { mustLie } from "../numeric/must.ts";
 
 /** Refuses zero, negative and non-finite numbers, in words that name the field. */
 export function requireAbove(field: string, value: number, low: number): void {
@@ -10,10 +7,10 @@ export function requireAbove(field: string, value: number, low: number): void {
 
 /** Refuses a series of hourly temperatures that is not all between -90 and 120 °C. */
 export function requireTemperatures(field: string, series_C: Float64Array): void {
-  series_C.forEach((value, hour) => requireBetween(`${field}[${hour}]`, value, -90, 120));
+  series_C.forEach((value, hour) => mustLie(`${field}[${hour}]`, value, -90, 120));
 }
 
 /** Refuses a series of shares that are not all between 0 and 1. */
 export function requireShares(field: string, series: Float64Array): void {
-  series.forEach((value, hour) => requireBetween(`${field}[${hour}]`, value, 0, 1));
+  series.forEach((value, hour) => mustLie(`${field}[${hour}]`, value, 0, 1));
 }

@@ -1,5 +1,6 @@
 import type { Appliance, Use } from "../study.ts";
-import { requireBetween, requireTemperatures } from "./require.ts";
+import { mustLie } from "../numeric/must.ts";
+import { requireTemperatures } from "./require.ts";
 
 /** Clock hour at which hour 0 of a stay begins. */
 const ARRIVAL_h = 15;
@@ -11,11 +12,12 @@ interface Step {
 }
 
 /**
- * The share of each hour that an appliance runs, by its hours of use and its outside-temperature gate. Hour i of a stay
- * begins 15 + i hours after the midnight before arrival. A use belongs to the day on which it starts, past midnight too;
- * `everyDays: n` runs on days that are multiples of n, counted from the day of arrival. Where uses overlap their duties
- * add, never above 1: an appliance cannot run twice at once. The gate takes the hour's one temperature and is strict:
- * `above_C: 26` runs at 26.1, not at 26; with both limits, both must hold. `only` is not looked at here.
+ * The share of each hour that an appliance runs, by its hours of use and its outside-temperature gate. Hour i of a
+ * stay begins 15 + i hours after the midnight before arrival. A window whose ends are equal is empty. A use belongs to
+ * the day on which it starts, past midnight too; `everyDays: n` runs on days that are multiples of n, counted from the
+ * day of arrival. Where uses overlap their duties add, never above 1: an appliance cannot run twice at once. The gate
+ * takes the hour's one temperature and is strict: `above_C: 26` runs at 26.1, not at 26; with both limits, both must
+ * hold. `only` is not looked at here.
  *
  * @param load the appliance; clock hours 0 to 24, duty 0 to 1, minutes 0 to 1440, everyDays a whole number from 1.
  * @param air_C outside air, one value an hour from arrival [°C]
@@ -34,12 +36,12 @@ function requireUse(field: string, use: Use): void {
   if (!(Number.isInteger(use.everyDays) && use.everyDays >= 1))
     throw new RangeError(`${field}.everyDays must be a whole number from 1, got ${use.everyDays}`);
   if ("at" in use) {
-    requireBetween(`${field}.at`, use.at, 0, 24);
-    requireBetween(`${field}.minutes`, use.minutes, 0, 1440);
+    mustLie(`${field}.at`, use.at, 0, 24);
+    mustLie(`${field}.minutes`, use.minutes, 0, 1440);
   } else {
-    requireBetween(`${field}.from`, use.from, 0, 24);
-    requireBetween(`${field}.to`, use.to, 0, 24);
-    requireBetween(`${field}.duty`, use.duty, 0, 1);
+    mustLie(`${field}.from`, use.from, 0, 24);
+    mustLie(`${field}.to`, use.to, 0, 24);
+    mustLie(`${field}.duty`, use.duty, 0, 1);
   }
 }
 

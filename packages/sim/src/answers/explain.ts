@@ -1,0 +1,68 @@
+import { drawCount, harvest, planSetup, planStay, shine, skyOf, type Skies, type StayPlan } from "../stay/index.ts";
+import { arrivalHour } from "../stay/stayPlan.ts";
+import type { Study } from "../study.ts";
+import { atOnce, type InParts } from "./inParts.ts";
+import { newTally, setupAnswer, tallyDraw, tallyFixed, type Tally } from "./setupAnswer.ts";
+import type { ExplainAnswer } from "./types.ts";
+
+/** How far runs look when not told [days]. */
+export const defaultHorizon_days = 60;
+export const defaultSkies: Skies = { seed: 1, draws: 200 };
+
+export interface ExplainOptions {
+  readonly skies?: Skies | undefined;
+  readonly horizon_days?: number | undefined;
+  /** leave out "days without each load", the dearest part */
+  readonly without?: boolean | undefined;
+}
+
+/** How often progress is told: every so many draws. */
+const drawsAPart = 10;
+
+/**
+ * How long each setup lasts, where the energy goes, what flattens it and what would change it.
+ * @throws RangeError naming the field, what was given and what is accepted
+ */
+export const explain = (study: Study, options: ExplainOptions = {}): ExplainAnswer =>
+  atOnce(explainInParts(study, options));
+
+/** The same, in parts: the dark and average skies first, then the drawn ones as they come. */
+export function* explainInParts(study: Study, options: ExplainOptions = {}): InParts<ExplainAnswer> {
+  const skies = options.skies ?? defaultSkies;
+  const draws = drawCount(skies);
+  if (!(Number.isInteger(draws) && draws >= 1))
+    throw new RangeError(`draws must be a whole number from 1, got ${draws}`);
+  const plan = planStay(study.climate, study.trip, horizonUnder(skies, options.horizon_days ?? defaultHorizon_days));
+  const tallies = study.setups.map((setup) => newTally(planSetup(plan, setup), draws, options.without ?? true));
+
+  shine(plan, plan.meanClearness);
+  for (const tally of tallies) tallyFixed(tally);
+  yield { progress: 0, soFar: answerOf(plan, skies, tallies) };
+
+  for (let draw = 0; draw < draws; draw++) {
+    shine(plan, skyOf(plan, skies, draw));
+    for (const tally of tallies) {
+      harvest(tally.setupPlan);
+      tallyDraw(tally, draw);
+    }
+    if ((draw + 1) % drawsAPart === 0) yield { progress: (draw + 1) / draws };
+  }
+  return answerOf(plan, skies, tallies);
+}
+
+function answerOf(plan: StayPlan, skies: Skies, tallies: readonly Tally[]): ExplainAnswer {
+  return {
+    seed: "rows" in skies ? null : skies.seed,
+    draws: drawCount(skies),
+    horizon_days: plan.hours / 24,
+    nights: plan.trip.nights,
+    setups: tallies.map(setupAnswer),
+  };
+}
+
+/** Skies given from outside may be shorter than one would look: the horizon is then what they cover. */
+export function horizonUnder(skies: Skies, wanted_days: number): number {
+  if (!("rows" in skies)) return wanted_days;
+  const shortest = Math.min(...skies.rows.map((row) => row.length));
+  return Math.min(wanted_days, shortest - arrivalHour / 24);
+}

@@ -1,0 +1,145 @@
+import {
+  newFound,
+  newLedger,
+  parkedWith,
+  run,
+  harvest,
+  type Drive,
+  type Found,
+  type Ledger,
+  type SetupPlan,
+} from "../stay/index.ts";
+import { cautionsOf } from "./cautions.ts";
+import { foodAfter } from "./food.ts";
+import { fridgesOf } from "./fridges.ts";
+import { peaksOf } from "./peaks.ts";
+import { daysOf, nearestRank, spreadOf } from "./quantile.ts";
+import { lossesOf, sunOf, useOf } from "./whereItGoes.ts";
+import type { Autonomy, ChargeBand, SetupAnswer } from "./types.ts";
+
+/** The fixed skies: no sun at all, and every day at its month's clearness. */
+interface FixedSky {
+  readonly found: Found;
+  readonly shown: Float32Array;
+}
+
+/** What is gathered for one setup while the skies go by. Hours; NaN where it did not happen. */
+export interface Tally {
+  readonly setupPlan: SetupPlan;
+  readonly drop_h: Float64Array;
+  readonly reserve_h: Float64Array;
+  readonly lasted: Uint8Array;
+  readonly shown: readonly Float32Array[];
+  readonly without: readonly { readonly drive: Drive; readonly drop_h: Float64Array; readonly average: Found }[];
+  readonly dark: FixedSky;
+  readonly average: FixedSky & { readonly ledger: Ledger };
+  drawn: number;
+}
+
+const scratch = newFound();
+
+export function newTally(setupPlan: SetupPlan, draws: number, without: boolean): Tally {
+  const { hours } = setupPlan.parked;
+  const noDrops = () => new Float64Array(draws).fill(NaN);
+  const demands = without ? setupPlan.demands : [];
+  return {
+    setupPlan,
+    drop_h: noDrops(),
+    reserve_h: noDrops(),
+    lasted: new Uint8Array(draws),
+    shown: Array.from({ length: draws }, () => new Float32Array(hours + 1)),
+    without: demands.map((left) => ({
+      drive: parkedWith(
+        setupPlan,
+        demands.filter((demand) => demand !== left),
+      ),
+      drop_h: noDrops(),
+      average: newFound(),
+    })),
+    dark: { found: newFound(), shown: new Float32Array(hours + 1) },
+    average: { found: newFound(), shown: new Float32Array(hours + 1), ledger: newLedger(hours) },
+    drawn: 0,
+  };
+}
+
+/** Dark and average skies; the planes must hold the light of the average sky. */
+export function tallyFixed({ setupPlan, dark, average, without }: Tally): void {
+  setupPlan.calendarSun.fill(0);
+  run(setupPlan.parked, dark.found, { shown: dark.shown });
+  harvest(setupPlan);
+  run(setupPlan.parked, average.found, { shown: average.shown, ledger: average.ledger });
+  for (const { drive, average: found } of without) run(drive, found, { stopAtDrop: true });
+}
+
+/** One drawn sky; the setup's sun must hold its harvest. */
+export function tallyDraw(tally: Tally, draw: number): void {
+  const { setupPlan, without } = tally;
+  run(setupPlan.parked, scratch, { shown: tally.shown[draw]! });
+  tally.drop_h[draw] = scratch.drop_h;
+  tally.reserve_h[draw] = scratch.reserve_h;
+  tally.lasted[draw] = run(setupPlan.travelled, scratch, { stopAtDrop: true }).drop_h >= 0 ? 0 : 1;
+  for (const { drive, drop_h } of without) drop_h[draw] = run(drive, scratch, { stopAtDrop: true }).drop_h;
+  tally.drawn = draw + 1;
+}
+
+export function setupAnswer(tally: Tally): SetupAnswer {
+  const { setupPlan, dark, average } = tally;
+  const { setup } = setupPlan;
+  return {
+    id: setup.id,
+    name: setup.name,
+    use_Wh_day: useOf(setupPlan, average.ledger),
+    sun_Wh_day: sunOf(setupPlan, average.ledger),
+    losses_Wh_day: lossesOf(setupPlan, average.ledger),
+    days: autonomyOf(tally, (found) => found.drop_h, tally.drop_h),
+    reserveDays: autonomyOf(tally, (found) => found.reserve_h, tally.reserve_h),
+    chanceOfLasting: chanceOf(tally),
+    without: withoutEach(tally),
+    food: foodAfter(setupPlan, average.found, dark.found),
+    fridges: fridgesOf(setupPlan),
+    peaks: peaksOf(setupPlan, average.found),
+    cautions: cautionsOf(setupPlan),
+    charge: bandOf(tally),
+  };
+}
+
+/** So far as the skies have gone by: before the first drawn one, the average stands in for the spread. */
+function autonomyOf({ dark, average, drawn }: Tally, hours: (found: Found) => number, series: Float64Array): Autonomy {
+  const drawnSoFar = drawn === 0 ? [hours(average.found)] : series.subarray(0, drawn);
+  return { dark: daysOf(hours(dark.found)), average: daysOf(hours(average.found)), drawn: spreadOf(drawnSoFar) };
+}
+
+function chanceOf({ lasted, drawn, setupPlan }: Tally): number {
+  if (drawn === 0) return run(setupPlan.travelled, scratch, { stopAtDrop: true }).drop_h >= 0 ? 0 : 1;
+  return lasted.subarray(0, drawn).reduce((sum, one) => sum + one, 0) / drawn;
+}
+
+function withoutEach({ without, setupPlan, drawn }: Tally): SetupAnswer["without"] {
+  return without.map(({ drop_h, average }, i) => {
+    const { id, name } = setupPlan.demands[i]!.load;
+    const hours = drawn === 0 ? [average.drop_h] : drop_h.subarray(0, drawn);
+    return { load: id, name, days: daysOf(average.drop_h), daysP50: spreadOf(hours).p50 };
+  });
+}
+
+/** Shown charge by hour, rounded to a tenth of a percent: finer is not to be seen, and a third of the bytes. */
+function bandOf({ shown, drawn, dark, average, setupPlan }: Tally): ChargeBand {
+  const rounded = (series: ArrayLike<number>) => Array.from(series, (value) => Math.round(value * 1000) / 1000);
+  const drawnSoFar = drawn === 0 ? [average.shown] : shown.slice(0, drawn);
+  const column = new Float32Array(drawnSoFar.length);
+  const band = { p10: [] as number[], p50: [] as number[], p90: [] as number[] };
+  for (let hour = 0; hour <= setupPlan.parked.hours; hour++) {
+    drawnSoFar.forEach((series, draw) => (column[draw] = series[hour]!));
+    column.sort();
+    band.p10.push(nearestRank(column, 0.1));
+    band.p50.push(nearestRank(column, 0.5));
+    band.p90.push(nearestRank(column, 0.9));
+  }
+  return {
+    p10: rounded(band.p10),
+    p50: rounded(band.p50),
+    p90: rounded(band.p90),
+    average: rounded(average.shown),
+    dark: rounded(dark.shown),
+  };
+}

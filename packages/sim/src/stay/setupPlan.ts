@@ -1,0 +1,100 @@
+import { arrayCurrent_A, arrayOutput_W, SOLAR_CHARGERS } from "../array/index.ts";
+import { bankModel, type BankModel } from "../bank/bankModel.ts";
+import { prepareFeed, type FeedCircuit } from "../feed/index.ts";
+import { mustLie } from "../numeric/must.ts";
+import type { Bank, Setup } from "../study.ts";
+import { demandOf, together, type LoadDemand, type PartLoad } from "./demand.ts";
+import type { MixedHours } from "./mixedHours.ts";
+import type { Drive } from "./run.ts";
+import { arrivalHour, insideBankOffset_C, planeOf, type StayPlan } from "./stayPlan.ts";
+
+/** One setup on a stay, all but the sky worked out. `sun` is refilled for each sky by `harvest`. */
+export interface SetupPlan {
+  readonly plan: StayPlan;
+  readonly setup: Setup;
+  readonly bank: BankModel;
+  readonly demands: readonly LoadDemand[];
+  readonly camped: PartLoad;
+  readonly feed: FeedCircuit | null;
+  /** by calendar hour: watts behind a tracking charger, amps through a plain one */
+  readonly calendarSun: Float64Array;
+  /** parked from arrival, drives and mains left out */
+  readonly parked: Drive;
+  /** the trip as described */
+  readonly travelled: Drive;
+}
+
+/** @throws RangeError naming the field, what was given and what is accepted */
+export function planSetup(plan: StayPlan, setup: Setup, step_h = 1): SetupPlan {
+  const { inverter, solarCharger } = setup;
+  const bank = bankModel(setup.bank, bankTemp_C(plan, setup.bank), step_h);
+  const demands = setup.loads.map((load) => demandOf(plan, load, inverter, setup.bank.nominal_V));
+  const camped = together(plan, demands, inverter, "camped");
+  const feed = setup.feed === null ? null : prepareFeed(setup.feed);
+  for (const array of setup.arrays) planeOf(plan, array.tilt_deg, array.azimuth_deg);
+  if (solarCharger !== null) mustLie("solarCharger.rated_A", solarCharger.rated_A, 0, 1000);
+  const calendarSun = new Float64Array(plan.days * 24);
+  const parked: Drive = {
+    bank,
+    hours: plan.hours,
+    startCharge: plan.trip.startCharge,
+    load_W: camped.load_W,
+    element_W: camped.element_W,
+    sun: calendarSun.subarray(arrivalHour, arrivalHour + plan.hours),
+    sunTracks: solarCharger?.kind !== "pwm",
+    sunMost_A: solarCharger?.rated_A ?? 0,
+    kept: plan.kept,
+    mixed: null,
+  };
+  const mixed = mixedHours(plan, setup, demands, feed);
+  const travelled = { ...parked, hours: plan.trip.nights * 24, mixed };
+  return { plan, setup, bank, demands, camped, feed, calendarSun, parked, travelled };
+}
+
+/** One temperature for a run: the arrival month's mean, and a little more where the bank stands inside [°C]. */
+export const bankTemp_C = (plan: StayPlan, { where }: Bank): number =>
+  plan.outside_C + (where === "inside" ? insideBankOffset_C : 0);
+
+function mixedHours(
+  plan: StayPlan,
+  setup: Setup,
+  demands: readonly LoadDemand[],
+  feed: FeedCircuit | null,
+): MixedHours | null {
+  if (plan.trip.drives === null && plan.trip.mains === null) return null;
+  const driving = together(plan, demands, setup.inverter, "driving");
+  const mains = together(plan, demands, setup.inverter, "mains");
+  return {
+    ...plan.parts,
+    drivingLoad_W: driving.load_W,
+    drivingElement_W: driving.element_W,
+    mainsLoad_W: mains.load_W,
+    mainsElement_W: mains.element_W,
+    feed,
+    mainsMost_A: setup.mainsCharger?.rated_A ?? 0,
+  };
+}
+
+/** Fills a setup's sun from the light that `shine` last put on the planes. */
+export function harvest({ plan, setup, calendarSun }: SetupPlan): void {
+  calendarSun.fill(0);
+  const { arrays, solarCharger, bank } = setup;
+  if (solarCharger === null) return;
+  const plain = solarCharger.kind === "pwm";
+  for (const array of arrays) {
+    const { light_W_m2 } = planeOf(plan, array.tilt_deg, array.azimuth_deg);
+    if (plain) arrayCurrent_A(array, bank.nominal_V, light_W_m2, plan.calendarAir_C, calendarSun);
+    else arrayOutput_W(array, light_W_m2, plan.calendarAir_C, calendarSun);
+  }
+  const { efficiency } = SOLAR_CHARGERS.mppt;
+  for (let i = 0; i < calendarSun.length; i++) {
+    const sun = calendarSun[i]!;
+    calendarSun[i] = plain ? Math.min(sun, solarCharger.rated_A) : sun * efficiency;
+  }
+}
+
+/** The parked drive with some loads left out. */
+export function parkedWith(setupPlan: SetupPlan, demands: readonly LoadDemand[]): Drive {
+  const { load_W, element_W } = together(setupPlan.plan, demands, setupPlan.setup.inverter, "camped");
+  return { ...setupPlan.parked, load_W, element_W };
+}
