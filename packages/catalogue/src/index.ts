@@ -3,4 +3,5 @@ export { distance_km } from "./climate/distance.ts";
 export { skyClasses, type SkyClass, type SkyId } from "./climate/skyClasses.ts";
 export { credits, type Credit } from "./credits.ts";
 export * from "./places/index.ts";
+export * from "./tables/index.ts";
 export type { Row, Standing } from "./row.ts";

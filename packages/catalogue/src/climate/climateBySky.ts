@@ -20,7 +20,7 @@ export function climateBySky(latitude_deg: number, sky: SkyId): { climate: Clima
   if (!(latitude_deg >= -60 && latitude_deg <= 72))
     throw new RangeError(`latitude_deg must be -60 to 72, got ${latitude_deg}`);
   const row = skyClasses.find(({ id }) => id === sky);
-  if (!row) throw new RangeError(`sky must be ${skyClasses.map(({ id }) => id).join(", ")}, got ${String(sky)}`);
+  if (!row) throw new RangeError(`sky must be ${skyClasses.map(({ id }) => id).join(", ")}, got ${sky as string}`);
   const band = stationsRound(latitude_deg);
   const chosen = sky === "clear" ? band : evener(band);
   const climate: Climate = {
