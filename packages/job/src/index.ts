@@ -19,3 +19,7 @@ export {
   type Unresolved,
 } from "./resolve/resolve.ts";
 export { findClimate, type ClimateFound, type PlaceFound } from "./resolve/climate.ts";
+export { readJobText } from "./text/readJobText.ts";
+export { toJobText } from "./text/toJobText.ts";
+export { packJob, unpackJob, type Unpacked } from "./link/link.ts";
+export { jobJsonSchema } from "./jsonSchema.ts";

@@ -18,6 +18,8 @@ export interface Refused {
   readonly ok: false;
   /** every fault, in the order of the file */
   readonly faults: readonly Fault[];
+  /** some value is typed in words ("3 A") and no reader was given */
+  readonly needsWords?: true;
 }
 
 export interface ParseOptions {
@@ -44,7 +46,10 @@ export function parseJob(value: unknown, options: ParseOptions = {}): ParsedJob 
   const read = readWords(jobSchema, current.value, options.words);
   const parsed = jobSchema.safeParse(read.value);
   const found = [...read.faults, ...shapeFaults(parsed.error?.issues ?? [], read), ...crossFaults(read.value)];
-  if (found.length > 0 || !parsed.success) return refuse(found, read.value);
+  if (found.length > 0 || !parsed.success) {
+    const needsWords = options.words === undefined && read.faults.length > 0;
+    return { ...refuse(found, read.value), ...(needsWords ? { needsWords } : {}) };
+  }
   return { ok: true, job: parsed.data, notes: read.notes };
 }
 

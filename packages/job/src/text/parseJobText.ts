@@ -21,7 +21,7 @@ export function parseJobText(text: string, options: Omit<ParseOptions, "lineOf">
   const result = parseJob(JSON.parse(json), { ...options, lineOf });
   const repeated = repeatedKeys(json);
   if (repeated.length === 0) return result;
-  return { ok: false, faults: [...repeated, ...(result.ok ? [] : result.faults)] };
+  return { ...(result.ok ? {} : result), ok: false, faults: [...repeated, ...(result.ok ? [] : result.faults)] };
 }
 
 const fault = (message: string, given: string, accepted: string): Fault => ({ path: "", given, accepted, message });

@@ -1,0 +1,21 @@
+export type NumberText =
+  { readonly ok: true; readonly text: string } | { readonly ok: false; readonly accepted: string };
+
+/** Decimal commas made points; a comma before three figures is refused, since "1,200" can be read two ways. */
+export function pointed(text: string): NumberText {
+  if (!text.includes(",")) return { ok: true, text };
+  const decimal = /^(\s*[-+\u2212]?\d+),(\d{1,2}|\d{4,9})(?![\d,.])/;
+  if (decimal.test(text) && text.split(",").length === 2) return { ok: true, text: text.replace(decimal, "$1.$2") };
+  return {
+    ok: false,
+    accepted: "a number written 1200 or 1.2, since a comma before three figures can be read two ways",
+  };
+}
+
+/** A bare number in words; null where there is more to it. */
+export function bareNumber(text: string): number | null {
+  const plain = text.trim().replace("\u2212", "-");
+  if (!/^[-+]?(?:\d+(?:\.\d*)?|\.\d+)(?:e[-+]?\d{1,3})?$/i.test(plain)) return null;
+  const value = Number(plain);
+  return Number.isFinite(value) ? value : null;
+}
