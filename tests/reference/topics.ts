@@ -1,7 +1,13 @@
 import type { Check } from "./compare.ts";
+import { checks as array } from "./array.ts";
+import { checks as climate } from "./climate.ts";
 import { checks as loads } from "./loads.ts";
+import { checks as solar } from "./solar.ts";
 
 /** Every topic held against the world outside: one file a topic, each exporting its checks. */
 export const topics: readonly { readonly name: string; readonly checks: readonly Check[] }[] = [
+  { name: "sun", checks: solar },
+  { name: "array", checks: array },
+  { name: "climate", checks: climate },
   { name: "loads", checks: loads },
 ];

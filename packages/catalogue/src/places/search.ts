@@ -1,14 +1,12 @@
 import leven from "leven";
 import { fold } from "../search/fold.ts";
-import { match, ranked } from "../search/match.ts";
+import { ranked, search, type Searched } from "../search/match.ts";
 import { countries, countryName } from "./countries.ts";
 import type { Place } from "./place.ts";
 import { places } from "./places.ts";
 
-interface Entry {
+interface Entry extends Searched {
   readonly place: Place;
-  readonly title: string;
-  readonly others: readonly string[];
 }
 
 let index: readonly Entry[] | null = null;
@@ -24,15 +22,13 @@ function entries(): readonly Entry[] {
 
 /**
  * Places that meet what is typed, best first: by name, id, country code or country name, without regard to case or
- * accents; starts first, then parts, then near spellings. Nothing typed gives the core places.
+ * accents; starts first, then parts; near spellings where nothing else meets it. Nothing typed gives the core places.
  *
  * @param limit how many at most, 1 or more
  */
 export function searchPlaces(text: string, limit = 10): Place[] {
   const typed = fold(text);
-  const found = typed
-    ? ranked(entries(), ({ title, others }) => match(typed, title, others))
-    : entries().filter(({ place }) => place.core);
+  const found = typed ? search(entries(), typed) : entries().filter(({ place }) => place.core);
   return found.slice(0, limit).map(({ place }) => place);
 }
 
