@@ -74,7 +74,16 @@ export function sizeForDrop(
   amps_A: number,
   drop_V: number,
 ): ConductorSize {
-  return sold(purpose, amps_A, drop_V, drop_V > 0 ? areaForDrop_mm2(path, amps_A, drop_V) : null);
+  const area_mm2 = drop_V > 0 ? areaForDrop_mm2(path, amps_A, drop_V) : null;
+  return sold(purpose, amps_A, drop_V, area_mm2, area_mm2 === null ? whyNone(path, amps_A, drop_V) : null);
+}
+
+function whyNone(path: readonly PathPiece[], amps_A: number, drop_V: number): string {
+  if (drop_V <= 0) return "none: the source itself stands under it";
+  const plugs = path.filter(({ kind }) => kind !== "cable");
+  return pathDrop_V(plugs, amps_A) >= drop_V
+    ? "none: plugs and sockets alone lose more than that, so they come first"
+    : "more copper than is sold: two runs side by side, or a shorter way";
 }
 
 /** The size that carries a fuse's margin over the running current for good. */
@@ -87,31 +96,39 @@ export function thicker(a: ConductorSize, b: ConductorSize): ConductorSize {
   return (a.area_mm2 ?? Infinity) >= (b.area_mm2 ?? Infinity) ? a : b;
 }
 
+/** The size to pull: for 3 %, or 5 % where nothing keeps 3 %, and never less than carries the amps. */
+export function sizeToUse(sizes: readonly ConductorSize[]): ConductorSize {
+  const sizeFor = (purpose: ConductorSize["purpose"]) => sizes.find((size) => size.purpose === purpose)!;
+  const [three, five] = [sizeFor("3 % drop"), sizeFor("5 % drop")];
+  return thicker(three.area_mm2 === null && five.area_mm2 !== null ? five : three, sizeFor("amps it carries"));
+}
+
 export function sold(
   purpose: ConductorSize["purpose"],
   amps_A: number,
   drop_V: number | null,
   area_mm2: number | null,
+  hopeless: string | null = area_mm2 === null ? "more copper than the table has: two runs side by side" : null,
 ): ConductorSize {
   const standard_mm2 = area_mm2 === null ? null : standardAtLeast(area_mm2);
   const gauge = area_mm2 === null ? null : awgAtLeast(area_mm2 * 0.999);
   const awg = gauge === null ? null : awgName(gauge);
-  const size = { purpose, amps_A, drop_V, area_mm2, standard_mm2, awg, forSetup: null };
+  const size = { purpose, amps_A, drop_V, area_mm2, standard_mm2, awg, hopeless, forSetup: null };
   return { ...size, sentence: sizeSentence(size) };
 }
 
 const standardAtLeast = (area_mm2: number): number | null =>
   standardAreas_mm2.find((standard) => standard >= area_mm2 * 0.999) ?? null;
 
-/** "35 mm² (2 AWG)". */
-export function sizeName({ standard_mm2, awg }: Pick<ConductorSize, "standard_mm2" | "awg">): string {
-  if (standard_mm2 === null) return "more copper than is sold; two runs side by side, or a shorter way";
-  return awg === null ? `${standard_mm2} mm²` : `${standard_mm2} mm² (or ${awg})`;
+/** "35 mm² or 2 AWG". */
+export function sizeName({ standard_mm2, awg, hopeless }: Omit<ConductorSize, "sentence">): string {
+  if (standard_mm2 === null) return hopeless ?? "more copper than is sold";
+  return awg === null ? `${standard_mm2} mm²` : `${standard_mm2} mm² or ${awg}`;
 }
 
 function sizeSentence(size: Omit<ConductorSize, "sentence">): string {
   const allowed = size.drop_V === null ? "" : ` losing at most ${Math.max(0, size.drop_V).toFixed(2)} V`;
-  return `For ${size.purpose}: ${size.amps_A.toFixed(1)} A${allowed} asks for ${sizeName(size)}.`;
+  return `For ${size.purpose}: ${size.amps_A.toFixed(1)} A${allowed} ${size.standard_mm2 === null ? ":" : "asks for"} ${sizeName(size)}.`;
 }
 
 /** What a conductor carries, by how it is laid. */

@@ -1,4 +1,4 @@
-import { fuseDistance, fuseKinds, fuseMargin, fuseSizes_A } from "../feed/index.ts";
+import { fuseKinds, fuseMargin, fuseSizes_A } from "../feed/index.ts";
 import type { FuseAdvice } from "./wiringTypes.ts";
 
 interface FuseCase {
@@ -19,7 +19,9 @@ export function fuseAdvice(given: FuseCase): FuseAdvice {
   const { end, running_A, ampacity_A, fault_A, nominal_V } = given;
   const rated_A = fuseFor_A(running_A, ampacity_A ?? Infinity);
   const kinds = rated_A === null ? [] : kindsFor(rated_A, fault_A ?? 0, nominal_V);
-  const advice = { end, running_A, ampacity_A, fault_A, rated_A, kinds };
+  const most_A =
+    ampacity_A === null || rated_A === null ? null : (fuseSizes_A.findLast((size) => size <= ampacity_A) ?? null);
+  const advice = { end, running_A, ampacity_A, fault_A, rated_A, most_A, kinds };
   return { ...advice, sentence: fuseSentence(advice) };
 }
 
@@ -30,13 +32,20 @@ function fuseFor_A(running_A: number, ampacity_A: number): number | null {
 
 const kindsFor = (rated_A: number, fault_A: number, nominal_V: number): string[] =>
   fuseKinds
-    .filter((kind) => kind.largest_A >= rated_A && kind.interrupts_A >= fault_A && kind.most_V >= nominal_V * 1.25)
+    .filter(
+      (kind) =>
+        kind.smallest_A <= rated_A &&
+        kind.largest_A >= rated_A &&
+        kind.interrupts_A >= fault_A &&
+        kind.most_V >= nominal_V * 1.25,
+    )
     .map((kind) => kind.name);
 
-function fuseSentence({ end, rated_A, running_A, ampacity_A, fault_A, kinds }: Omit<FuseAdvice, "sentence">): string {
+function fuseSentence(advice: Omit<FuseAdvice, "sentence">): string {
+  const { end, rated_A, most_A, running_A, ampacity_A, fault_A, kinds } = advice;
   if (rated_A === null) {
     const carries = ampacity_A === null ? "less than the table goes down to" : `only ${ampacity_A.toFixed(0)} A`;
-    return `At ${end} no fuse fits: ${running_A.toFixed(0)} A runs and the conductor carries ${carries}. Thicker cable first.`;
+    return `At ${end} no fuse fits: ${running_A.toFixed(0)} A run and the conductor carries ${carries}. Thicker cable first.`;
   }
   const tight = rated_A < running_A * fuseMargin ? " (tight: less than a quarter above the running current)" : "";
   const opens =
@@ -44,7 +53,8 @@ function fuseSentence({ end, rated_A, running_A, ampacity_A, fault_A, kinds }: O
       ? ""
       : `; a dead short there could draw ${(fault_A / 1000).toFixed(1)} kA, which ${openedBy(kinds)}`;
   const unknown = ampacity_A === null ? ", if the conductor carries it" : "";
-  return `At ${end}: ${rated_A} A${tight}${unknown}, ${fuseDistance.text}${opens}.`;
+  const upTo = most_A !== null && most_A > rated_A ? ` (up to ${most_A} A still protects the cable)` : "";
+  return `Fuse at ${end}: ${rated_A} A${tight}${upTo}${unknown}${opens}.`;
 }
 
 const openedBy = (kinds: readonly string[]): string =>

@@ -5,7 +5,6 @@ import {
   converterLimit,
   converterMost_A,
   pathFlows,
-  pieceLimit_A,
   pieceName,
   prepareFeed,
   relayAmps_A,
@@ -100,6 +99,19 @@ function momentAt(
 }
 
 type Found = Omit<ChargeMoment, "when" | "charge" | "source_V" | "weight" | "points">;
+
+/** Amps into a bank at a shown charge, the feed's source fixed at some volts [A]. */
+export const chargeAt_A = (feed: Feed, model: BankModel, source_V: number, charge: number): number =>
+  amps(fixedAt(feed, source_V), standingAt(model, charge));
+
+/** Input amps that a feed would take with nothing to hold it but its cable: what fuse and plugs must bear. [A] */
+export function demand_A(feed: Feed, model: BankModel): number {
+  const path = feed.path.map(withoutLimit);
+  if (feed.kind === "relay") return chargeAt_A({ ...feed, path }, model, feed.source.volts, 0.1);
+  const circuit = prepareFeed({ ...feed, path, source: { ...feed.source, spare_A: lifted_A } });
+  const open = circuit.shares.filter(({ source_V }) => source_V >= feed.minInput_V);
+  return Math.max(0, ...open.map(({ source_V }) => converterLimit(circuit, source_V, model.absorption_V).input_A));
+}
 
 /** Where a falling function meets its own argument, between 0 and a bound. */
 function meets(most: (amps_A: number) => number, bound_A: number): number {
@@ -243,10 +255,4 @@ export function walk(from: string, path: readonly PathPiece[], from_V: number, a
       heat_W: flow.heat_W,
     })),
   ];
-}
-
-/** The least rating among a path's fuses and plugs; null where it has none. [A] */
-export function leastRating_A(path: readonly PathPiece[]): number | null {
-  const ratings = path.map(pieceLimit_A).filter((rating) => rating !== null);
-  return ratings.length > 0 ? Math.min(...ratings) : null;
 }

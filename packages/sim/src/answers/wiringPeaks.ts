@@ -45,11 +45,19 @@ export function peakBank(model: BankModel): PeakBank {
   };
 }
 
+/** A source with a constant power on it. */
+export interface UnderLoad {
+  readonly draw_A: number;
+  readonly volts_V: number;
+  /** false where no current carries the power */
+  readonly carried: boolean;
+}
+
 /**
  * Terminal volts and amps of a constant power behind a resistance: the lower root of R I² - E I + P = 0. Where no current
  * carries the power it stands at the most that can be drawn, E / 2R, and `carried` is false.
  */
-export function underLoad(rested_V: number, resistance_Ohm: number, draw_W: number) {
+export function underLoad(rested_V: number, resistance_Ohm: number, draw_W: number): UnderLoad {
   const root = rested_V ** 2 - 4 * resistance_Ohm * draw_W;
   const draw_A = root >= 0 ? (2 * draw_W) / (rested_V + Math.sqrt(root)) : rested_V / (2 * resistance_Ohm);
   return { draw_A, volts_V: rested_V - draw_A * resistance_Ohm, carried: root >= 0 };

@@ -49,6 +49,8 @@ export interface ConductorSize {
   readonly standard_mm2: number | null;
   /** next gauge: "6 AWG" */
   readonly awg: string | null;
+  /** why nothing will do; null where something does */
+  readonly hopeless: string | null;
   /** the setup that a stage after is for */
   readonly forSetup: { readonly id: string; readonly name: string } | null;
   readonly sentence: string;
@@ -59,6 +61,8 @@ export interface FuseAdvice {
   readonly end: string;
   /** null where no size lies above the running current and within what the conductor carries */
   readonly rated_A: number | null;
+  /** the largest that still protects the conductor; null where not known or none fits */
+  readonly most_A: number | null;
   readonly running_A: number;
   /** what the thinnest conductor of the run carries, as laid; null where it is thinner than the table */
   readonly ampacity_A: number | null;
@@ -112,7 +116,13 @@ export interface ChargeRunAnswer extends RunAnswer {
   readonly startMean_A: number;
   readonly alternator: AlternatorAnswer;
   /** where a conductor may have been sold by its diameter: what it would then deliver */
-  readonly ifSoldByDiameter: { readonly name: string; readonly area_mm2: number; readonly delivered_A: number } | null;
+  readonly ifSoldByDiameter: {
+    readonly name: string;
+    readonly area_mm2: number;
+    readonly delivered_A: number;
+    /** as named, copper and all, for comparison */
+    readonly asNamed_A: number;
+  } | null;
   /** a second opinion for 3 %, by circular mils; null where even 4/0 is too thin */
   readonly byCircularMils: { readonly awg: string | null; readonly source: string; readonly standing: Standing };
 }

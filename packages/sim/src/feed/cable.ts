@@ -29,9 +29,11 @@ export function cableResistance_Ohm(cable: Cable): number {
 
 /** The resistance table that a cable answers to. */
 export function tableFor({ conductorClass, tinned }: Pick<Cable, "conductorClass" | "tinned">): ConductorTable {
+  if (![2, 5].includes(conductorClass)) {
+    throw new RangeError(`conductorClass must be 2 (stranded) or 5 (flexible), got ${conductorClass}`);
+  }
   if (conductorClass === 2) return class2Plain;
-  if (conductorClass === 5) return tinned ? class5Tinned : class5Plain;
-  throw new RangeError(`conductorClass must be 2 (stranded) or 5 (flexible), got ${String(conductorClass)}`);
+  return tinned ? class5Tinned : class5Plain;
 }
 
 /** What copper's 20 °C resistance is multiplied by at a temperature [°C, -40 to 150]. */

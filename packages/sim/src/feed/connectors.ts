@@ -16,16 +16,6 @@ export const hotConnector = {
   ] as readonly (readonly [gauge: number, amps: number])[],
 } as const;
 
-/** Other contacts, for a path drawn from what is on the shelf. */
-export const contacts = [
-  {
-    name: "lamp-plug pin (7-pin trailer plug)",
-    limit_A: 15,
-    standing: "common practice, no source",
-  },
-  { name: "50 A two-pole genderless connector", limit_A: 50, standing: "nominal; see its hot row" },
-] as const;
-
 /** Amps that the 50 A connector carries hot on a wire of this much copper, held at the ends of the chart. [A] */
 export function hotConnector_A(area_mm2: number): number {
   return alongLine(

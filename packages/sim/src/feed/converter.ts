@@ -40,7 +40,12 @@ function pathMost_A({ minInput_V }: ConverterPart, resistance_Ohm: number, sourc
  * Input amps for a wanted output: the lower root of R I² - V I + P = 0, in the form that also holds at R = 0.
  * Null where no current carries that power (V² < 4 R P).
  */
-export function converterInput_A(output_W: number, efficiency: number, source_V: number, resistance_Ohm: number) {
+export function converterInput_A(
+  output_W: number,
+  efficiency: number,
+  source_V: number,
+  resistance_Ohm: number,
+): number | null {
   const input_W = output_W / efficiency;
   const root = source_V ** 2 - 4 * resistance_Ohm * input_W;
   return root >= 0 ? (2 * input_W) / (source_V + Math.sqrt(root)) : null;

@@ -9,6 +9,7 @@ export const fuseMargin = 1.25;
 /** A kind of fuse and the fault that it can still open. */
 export interface FuseKind {
   readonly name: string;
+  readonly smallest_A: number;
   readonly largest_A: number;
   readonly interrupts_A: number;
   readonly most_V: number;
@@ -19,11 +20,32 @@ const memory = "typical, from memory: read it off the fuse's own data sheet";
 
 /** Weakest first. */
 export const fuseKinds: readonly FuseKind[] = [
-  { name: "blade fuse (ISO 8820-3)", largest_A: 40, interrupts_A: 1000, most_V: 32, standing: memory },
-  { name: "bolted strip fuse SF 30 (ISO 8820-5)", largest_A: 200, interrupts_A: 2000, most_V: 32, standing: memory },
-  { name: "bolted strip fuse SF 51 (ISO 8820-5)", largest_A: 500, interrupts_A: 2000, most_V: 32, standing: memory },
-  { name: "type ANL strip fuse", largest_A: 500, interrupts_A: 6000, most_V: 32, standing: memory },
-  { name: "class T fuse (UL 248-15)", largest_A: 600, interrupts_A: 20000, most_V: 125, standing: memory },
+  { name: "blade fuse (ISO 8820-3)", smallest_A: 1, largest_A: 40, interrupts_A: 1000, most_V: 32, standing: memory },
+  {
+    name: "bolted strip fuse SF 30 (ISO 8820-5)",
+    smallest_A: 30,
+    largest_A: 200,
+    interrupts_A: 2000,
+    most_V: 32,
+    standing: memory,
+  },
+  {
+    name: "bolted strip fuse SF 51 (ISO 8820-5)",
+    smallest_A: 60,
+    largest_A: 500,
+    interrupts_A: 2000,
+    most_V: 32,
+    standing: memory,
+  },
+  { name: "type ANL strip fuse", smallest_A: 35, largest_A: 500, interrupts_A: 6000, most_V: 32, standing: memory },
+  {
+    name: "class T fuse (UL 248-15)",
+    smallest_A: 1,
+    largest_A: 600,
+    interrupts_A: 20000,
+    most_V: 125,
+    standing: memory,
+  },
 ];
 
 /** How near to the battery its fuse stands. */

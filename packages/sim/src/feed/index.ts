@@ -16,7 +16,7 @@ export { ampacity_A, ampacityTable, areaForAmps_mm2, layingFactor, type Laying }
 export * from "./alternator.ts";
 export { diameterCables, soldByDiameter, type DiameterCable } from "./byDiameter.ts";
 export { conductorNamed, type NamedConductor } from "./conductorNamed.ts";
-export { contacts, hotConnector, hotConnector_A } from "./connectors.ts";
+export { hotConnector, hotConnector_A } from "./connectors.ts";
 export { dropTable, gaugeByDrop, gaugeNameByDrop } from "./dropTable.ts";
 export { fridgeCutOuts } from "./fridgeCutOuts.ts";
 export { fuseDistance, fuseKinds, fuseMargin, fuseSizes_A, type FuseKind } from "./fuses.ts";
