@@ -6,13 +6,13 @@ import type { SolarArray } from "../study.ts";
 
 /**
  * Ross coefficient: how much warmer than the air a cell is, per W/m² on it [K m²/W].
- * Source: Skoplaki & Palyvos (2009), Renewable Energy 34:23, table of mountings: free standing 0.021, flat roof with poor
- * ventilation 0.034, not ventilated 0.056.
+ * Source: Skoplaki & Palyvos (2009), Renewable Energy 34:23, table of mountings: free standing 0.0208, not so well cooled
+ * 0.0342 (a panel on a flat roof with a small gap), integrated in the roof 0.0563 (bonded, no gap).
  */
 export const ROSS_K_m2_W: Readonly<Record<SolarArray["mount"], number>> = {
-  free: 0.021,
-  flush: 0.034,
-  bonded: 0.056,
+  free: 0.0208,
+  flush: 0.0342,
+  bonded: 0.0563,
 };
 
 /** Share of an array's output lost between panel and charger. Common practice, no source: 3 % is what runs are sized to. */
