@@ -35,9 +35,10 @@ export const tired: SetupAnswer = {
     used: 840,
     unused: 65,
     unusedWhy: [
-      { cause: "charger-rating", Wh_day: 20 },
+      { cause: "bank-limit", Wh_day: 20 },
       { cause: "bank-full", Wh_day: 45 },
     ],
+    overCharger: 31,
   },
   losses_Wh_day: { inverter: 61, charging: 70, selfDischarge: 3 },
   days: { dark: 1.52, average: 3.11, drawn: { p10: 2.24, p50: 2.9, p90: 4.06 } },

@@ -15,9 +15,7 @@ import { item, wrap } from "./wrap.ts";
 export function explainText(sheet: Sheet): string {
   const { answer } = sheet;
   const sections = [
-    wrap(
-      `${plain(sheet.title, 120)}. ${plain(sheet.place, 80)}, ${count(answer.nights, "night")} from ${sheet.arrive}.`,
-    ),
+    wrap(`${titled(sheet)}. ${plain(sheet.place, 80)}, ${count(answer.nights, "night")} from ${sheet.arrive}.`),
     ...answer.setups.map((setup, i) =>
       wrap(sentence(setup, answer, answer.setups[i - 1]), { first: `${letterOf(i)}  `, hang: 3 }),
     ),
@@ -39,10 +37,9 @@ function setupSections(setup: SetupAnswer, letter: string, { horizon_days }: Exp
   return [goes, sunUsed(setup), notes].filter((lines) => lines.length > 0);
 }
 
-function standing({ answer, skies }: Sheet): string {
-  const from =
-    skies === "given" ? `${answer.draws} skies from the file` : `${answer.draws} drawn skies, seed ${answer.seed}`;
+function standing({ answer: { seed, draws, horizon_days } }: Sheet): string {
+  const from = seed === null ? `${count(draws, "sky", "skies")} from the file` : `${draws} drawn skies, seed ${seed}`;
   const meaning =
     "Flat is when the loads drop; P10, P50 and P90 are the days by which a tenth, half and nine tenths of the skies have it flat";
-  return `Estimate for planning, not a promise: ${from}, up to ${count(answer.horizon_days, "day")}. ${meaning}.`;
+  return `Estimate for planning, not a promise: ${from}, up to ${count(Math.floor(horizon_days), "day")}. ${meaning}.`;
 }

@@ -17,7 +17,8 @@ function afterCutOff({ hoursFromCutOffTo5C, hoursFromCutOffTo8C, hoursAbove5C }:
 }
 
 function powered(fridge: FridgeAnswer): string {
-  const range = `${whole(fridge.coldest_C)} to ${whole(fridge.warmest_C)} °C inside while it has power`;
+  const [coldest, warmest] = [whole(fridge.coldest_C), whole(fridge.warmest_C)];
+  const range = `${coldest === warmest ? coldest : `${coldest} to ${warmest}`} °C inside while it has power`;
   const stretched =
     fridge.hoursStretched_day >= 0.05
       ? `, ${hoursSaid(fridge.hoursStretched_day)} a day running without rest and not holding`

@@ -2,13 +2,13 @@ import type { Days } from "@stayput/sim";
 
 /** Days in a table: one decimal up to 20, whole from there, since no later digit could be trusted; "60+" for never. */
 export function daysCell(days: Days, horizon_days: number): string {
-  if (days === null) return `${horizon_days}+`;
+  if (days === null) return `${Math.floor(horizon_days)}+`;
   return days < 20 ? days.toFixed(1) : days.toFixed(0);
 }
 
 /** Days in a sentence: "2.9 days", "60 days or more". */
 export function daysSaid(days: Days, horizon_days: number): string {
-  if (days === null) return `${horizon_days} days or more`;
+  if (days === null) return `${Math.floor(horizon_days)} days or more`;
   const shown = daysCell(days, horizon_days);
   return `${shown} ${shown === "1.0" ? "day" : "days"}`;
 }

@@ -1,4 +1,5 @@
 import stringWidth from "string-width";
+import { cut } from "./cut.ts";
 
 // joiners stay, as emoji are made with them; every other invisible character could turn a terminal's text round
 const unprintable = /[\p{Cc}\p{Zl}\p{Zp}]|(?!\u200d)\p{Cf}/gu;
@@ -11,19 +12,5 @@ export function plain(text: string, widest = 200): string {
     .replace(/\s+/gu, " ")
     .trim();
   if (stringWidth(clean) <= widest && text.length <= 4 * widest) return clean;
-  return `${cut(clean, widest - 1)}…`;
-}
-
-const segmenter = new Intl.Segmenter(undefined, { granularity: "grapheme" });
-
-/** As many whole characters as fit in a width, so that no emoji is cut in two. */
-function cut(text: string, width: number): string {
-  let kept = "";
-  let used = 0;
-  for (const { segment } of segmenter.segment(text)) {
-    used += stringWidth(segment);
-    if (used > width) break;
-    kept += segment;
-  }
-  return kept.trimEnd();
+  return `${cut(clean, widest - 1).trimEnd()}…`;
 }

@@ -11,6 +11,4 @@ export interface Sheet {
   readonly answer: ExplainAnswer;
   /** what was assumed on the way from the job to the answer, in sentences */
   readonly assumed: readonly string[];
-  /** where the skies come from: drawn from a seed, or rows of a file */
-  readonly skies: "drawn" | "given";
 }

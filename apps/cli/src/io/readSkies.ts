@@ -1,0 +1,59 @@
+import type { Readable } from "node:stream";
+import { Refusal } from "../faults.ts";
+import { readText } from "./readText.ts";
+
+const MOST_TOLD = 20;
+/** Rows of one file: as many skies as `--draws` allows. */
+export const MOST_SKIES = 5000;
+
+/**
+ * Daily clearness (global on the level over extraterrestrial, 0 to 1) from CSV: a row a sky, a column a day from the day
+ * of arrival on. A first row of words is passed over.
+ *
+ * @param days columns that there must be at least: the nights of the trip and one, as arrival is in the afternoon
+ * @throws Refusal with every fault, by line and column
+ */
+export async function readSkies(file: string, stdin: Readable, days: number): Promise<number[][]> {
+  const lines = (await readText(file, stdin))
+    .split(/\r?\n/u)
+    .map((text, i) => ({ line: i + 1, cells: text.split(",") }));
+  const rows = lines.filter(({ cells }) => cells.some((cell) => cell.trim() !== ""));
+  const [first] = rows;
+  const data = first?.cells.every((cell) => Number.isNaN(numberOf(cell))) === true ? rows.slice(1) : rows;
+  const faults = [
+    ...countFaults(data.length),
+    ...data.flatMap((row) => rowFaults(row, data[0]?.cells.length ?? 0, days)),
+  ];
+  if (faults.length > MOST_TOLD)
+    faults.splice(MOST_TOLD, Infinity, { message: `and ${faults.length - MOST_TOLD} faults more` });
+  if (faults.length > 0) throw new Refusal(file, faults);
+  return data.map(({ cells }) => cells.map(numberOf));
+}
+
+type Told = Refusal["faults"][number];
+interface Row {
+  readonly line: number;
+  readonly cells: readonly string[];
+}
+
+/** NaN for anything but a plain number; an empty cell is not 0. */
+const numberOf = (cell: string): number => (cell.trim() === "" ? NaN : Number(cell));
+
+function countFaults(rows: number): Told[] {
+  if (rows >= 1 && rows <= MOST_SKIES) return [];
+  return [{ message: `${rows} rows were given; accepted are 1 to ${MOST_SKIES}, a row a sky` }];
+}
+
+function rowFaults({ line, cells }: Row, width: number, days: number): Told[] {
+  const wrong = cells.flatMap((cell, i) => {
+    const value = numberOf(cell);
+    if (value >= 0 && value <= 1) return [];
+    const given = JSON.stringify(cell.trim().slice(0, 30));
+    return [{ line, message: `day ${i + 1}: ${given} was given; accepted is a clearness from 0 to 1` }];
+  });
+  if (cells.length !== width)
+    wrong.unshift({ line, message: `${cells.length} days were given; the first sky has ${width}` });
+  else if (width < days)
+    wrong.unshift({ line, message: `${width} days were given; the trip needs ${days}, the day of arrival included` });
+  return wrong;
+}

@@ -1,0 +1,29 @@
+import type { Verb } from "./verb.ts";
+
+/** Every verb there is: one row here, one file beside this. */
+export const verbs: readonly Verb[] = [
+  {
+    name: "explain",
+    operands: "JOB.json",
+    takes: [1, 1],
+    options: ["json", "setup", "month", "seed", "draws", "skies"],
+    answers: "how long each setup lasts, where the energy goes, what flattens it",
+    load: async () => (await import("./explain.ts")).explainVerb,
+  },
+  {
+    name: "check",
+    operands: "JOB.json",
+    takes: [1, 1],
+    options: ["json"],
+    answers: "whether the job is valid, and every fault where it is not",
+    load: async () => (await import("./check.ts")).checkVerb,
+  },
+  {
+    name: "places",
+    operands: "[NAME ...]",
+    takes: [0, 20],
+    options: ["json", "limit"],
+    answers: "places known by name or country, with the id to put in a job",
+    load: async () => (await import("./places.ts")).placesVerb,
+  },
+];
