@@ -1,0 +1,114 @@
+import { arrayCurrent_A, arrayOutput_W, SOLAR_CHARGERS } from "../array/index.ts";
+import { bankModel } from "../bank/bankModel.ts";
+import { bankTemp_C, drawCount, newFound, planeOf, planSetup, planStay, run, shine, skyOf } from "../stay/index.ts";
+import type { Drive, SetupPlan, Skies } from "../stay/index.ts";
+import { arrivalHour } from "../stay/stayPlan.ts";
+import type { Bank, Setup, SolarArray, Study } from "../study.ts";
+
+/** What an array stands as where a setup has none to take after: flat on a touring roof (chosen). */
+const plainRoof: SolarArray = {
+  name: "Roof",
+  watts: 1,
+  tilt_deg: 0,
+  azimuth_deg: 0,
+  mount: "flush",
+  soiling: 0.1,
+  gamma_per_K: -0.0035,
+};
+
+/**
+ * A trip in one month, ready for any bank and any watts of array: the skies drawn and one watt's sun worked out for each,
+ * so that a candidate costs one recurrence a sky. Skies run from the dullest up, so that a candidate that fails, fails soon.
+ */
+export interface Trial {
+  readonly setupPlan: SetupPlan;
+  /** for each sky, sun of one watt by hour of the trip: watts behind a tracking charger, amps through a plain one */
+  readonly sunPerWatt: readonly Float64Array[];
+  /** loads, drives and mains of the trip, with room for a candidate's sun */
+  readonly scratchSun: Float64Array;
+  /** runs made so far */
+  readonly count: { runs: number };
+}
+
+/** The trip of `study` with `nights` and `month` in place of its own, and the loads and feed of `setup`. */
+export function makeTrial(study: Study, setup: Setup, month: number, nights: number, skies: Skies): Trial {
+  const plan = planStay(study.climate, { ...study.trip, month, nights }, nights);
+  const arrays = perWatt(setup.arrays);
+  const setupPlan = planSetup(plan, { ...setup, arrays });
+  const order = Array.from({ length: drawCount(skies) }, (_, draw) => skyOf(plan, skies, draw)).sort(
+    (a, b) => total(a) - total(b),
+  );
+  const sunPerWatt = order.map((clearness) => {
+    shine(plan, clearness);
+    return sunOfOneWatt(setupPlan, arrays);
+  });
+  return { setupPlan, sunPerWatt, scratchSun: new Float64Array(plan.hours), count: { runs: 0 } };
+}
+
+const total = (series: Float64Array): number => series.reduce((sum, value) => sum + value, 0);
+
+function perWatt(arrays: readonly SolarArray[]): readonly SolarArray[] {
+  const watts = arrays.reduce((sum, array) => sum + array.watts, 0);
+  if (!(watts > 0)) return [plainRoof];
+  return arrays.map((array) => ({ ...array, watts: array.watts / watts }));
+}
+
+function sunOfOneWatt({ plan, setup }: SetupPlan, arrays: readonly SolarArray[]): Float64Array {
+  const sun = new Float64Array(plan.days * 24);
+  const plain = setup.solarCharger?.kind === "pwm";
+  for (const array of arrays) {
+    const { light_W_m2 } = planeOf(plan, array.tilt_deg, array.azimuth_deg);
+    if (plain) arrayCurrent_A(array, setup.bank.nominal_V, light_W_m2, plan.calendarAir_C, sun);
+    else arrayOutput_W(array, light_W_m2, plan.calendarAir_C, sun);
+  }
+  const kept = plain ? 1 : SOLAR_CHARGERS.mppt.efficiency;
+  return sun.map((value) => value * kept).slice(arrivalHour, arrivalHour + plan.hours);
+}
+
+/** A bank and so many watts to hold against a trial. */
+export interface Candidate {
+  readonly bank: Bank;
+  readonly array_W: number;
+}
+
+/** A charger to match so many watts: amps at nominal volts, so that it never holds them back [A]. */
+export const chargerFor_A = (array_W: number, nominal_V: number): number => array_W / nominal_V;
+
+function driveOf(trial: Trial, { bank, array_W }: Candidate): Drive {
+  const { plan, travelled } = trial.setupPlan;
+  return {
+    ...travelled,
+    bank: bankModel(bank, bankTemp_C(plan, bank)),
+    sun: trial.scratchSun,
+    sunMost_A: chargerFor_A(array_W, bank.nominal_V),
+  };
+}
+
+const scratch = newFound();
+
+function lasts(trial: Trial, drive: Drive, array_W: number, draw: number): boolean {
+  const perWatt_ = trial.sunPerWatt[draw]!;
+  for (let i = 0; i < trial.scratchSun.length; i++) trial.scratchSun[i] = perWatt_[i]! * array_W;
+  trial.count.runs++;
+  return !(run(drive, scratch, { stopAtDrop: true }).drop_h >= 0);
+}
+
+/** Share of skies under which a candidate lasts the trip. */
+export function chanceIn(trial: Trial, candidate: Candidate): number {
+  const drive = driveOf(trial, candidate);
+  const lasted = trial.sunPerWatt.filter((_, draw) => lasts(trial, drive, candidate.array_W, draw)).length;
+  return lasted / trial.sunPerWatt.length;
+}
+
+/** Whether that share is at least `chance`: stops as soon as too many skies have failed, or enough have not. */
+export function reaches(trial: Trial, candidate: Candidate, chance: number): boolean {
+  const draws = trial.sunPerWatt.length;
+  const needed = Math.ceil(chance * draws - 1e-9);
+  const drive = driveOf(trial, candidate);
+  let lasted = 0;
+  for (let draw = 0; draw < draws && lasted < needed; draw++) {
+    if (lasts(trial, drive, candidate.array_W, draw)) lasted++;
+    else if (draw + 1 - lasted > draws - needed) return false;
+  }
+  return lasted >= needed;
+}
