@@ -19,7 +19,7 @@ const layer = (name, may) => ({
         patterns: [
           deepImport,
           {
-            regex: may.length === 0 ? "^@stayput/" : `^@stayput/(?!(${may.join("|")})$)`,
+            regex: may.length === 0 ? "^@stayput/" : `^@stayput/(?!(${may.join("|")})(/|$))`,
             message:
               may.length === 0 ? "This layer imports none of ours." : `This layer may import only: ${may.join(", ")}.`,
           },
@@ -35,7 +35,7 @@ export default defineConfig([
   {
     files: ["**/*.ts"],
     extends: [tseslint.configs.strictTypeChecked],
-    languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname } },
+    languageOptions: { parserOptions: { project: "./tsconfig.json", tsconfigRootDir: import.meta.dirname } },
     rules: {
       eqeqeq: "error",
       "no-param-reassign": "error",

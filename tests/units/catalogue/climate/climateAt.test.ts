@@ -16,14 +16,15 @@ describe("climateAt", () => {
   });
 
   it("is the place's own temperature where its station is one of ours", () => {
-    // 5 km of distance is added to every station's, so the neighbours keep a small say even at the station itself
+    // 5 km of distance is added to every station's, so neighbours keep a small say even at the station itself: 0.06 °C or
+    // less at nine places in ten, most (1.07) where a neighbour at the same height is near
     const own = places.filter((p) => p.temperatureQuality === "obs" && p.temperatureYears >= 5);
     expect(own.length).toBeGreaterThan(280);
     for (const place of own) {
       const { climate } = climateAt(place.latitude_deg, place.longitude_deg, place.elev_m);
       for (const table of ["tmax_C", "tmin_C"] as const)
         place[table].forEach((t, month) => {
-          expect(Math.abs(climate[table][month]! - t), `${place.id} ${month + 1}`).toBeLessThanOrEqual(1.5);
+          expect(Math.abs(climate[table][month]! - t), `${place.id} ${month + 1}`).toBeLessThanOrEqual(1.1);
         });
     }
   });
