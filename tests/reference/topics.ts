@@ -1,5 +1,7 @@
 import type { Check } from "./compare.ts";
 import { checks as array } from "./array.ts";
+import { checks as cable } from "./cable.ts";
+import { checks as charging } from "./charging.ts";
 import { checks as climate } from "./climate.ts";
 import { checks as loads } from "./loads.ts";
 import { checks as solar } from "./solar.ts";
@@ -10,4 +12,6 @@ export const topics: readonly { readonly name: string; readonly checks: readonly
   { name: "array", checks: array },
   { name: "climate", checks: climate },
   { name: "loads", checks: loads },
+  { name: "cable", checks: cable },
+  { name: "charging", checks: charging },
 ];
