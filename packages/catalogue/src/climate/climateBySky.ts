@@ -1,4 +1,4 @@
-import { dailyExtraterrestrial_Wh_m2, dayOfYear, type Climate } from "@stayput/sim";
+import { dayOfYear, monthlyClearness, type Climate } from "@stayput/sim";
 import { dayToDayDefault } from "../places/place.ts";
 import { skyClasses, type SkyId } from "./skyClasses.ts";
 import { stations, type Station } from "./stations.ts";
@@ -23,11 +23,12 @@ export function climateBySky(latitude_deg: number, sky: SkyId): { climate: Clima
   if (!row) throw new RangeError(`sky must be ${skyClasses.map(({ id }) => id).join(", ")}, got ${sky as string}`);
   const band = stationsRound(latitude_deg);
   const chosen = sky === "clear" ? band : evener(band);
+  const outside_kWh = meanExtraterrestrial_kWh_m2(latitude_deg);
   const climate: Climate = {
     latitude_deg,
     longitude_deg: null,
     utcOffset_h: null,
-    ghi_kWh_m2_day: months((month) => (row.clearness * meanExtraterrestrial_Wh_m2(latitude_deg, month)) / 1000),
+    ghi_kWh_m2_day: outside_kWh.map((h0) => row.clearness * h0),
     tmax_C: months((month) => mean(chosen.map(({ tmax_C }) => tmax_C[month]!))),
     tmin_C: months((month) => mean(chosen.map(({ tmin_C }) => tmin_C[month]!))),
     dayToDay: dayToDayDefault,
@@ -56,11 +57,16 @@ function yearlyRange_C({ tmax_C, tmin_C }: Station): number {
   return Math.max(...middles) - Math.min(...middles);
 }
 
-/** Mean of the extraterrestrial irradiation over every day of a month, 0 to 11 [Wh/m²/day]. */
-function meanExtraterrestrial_Wh_m2(latitude_deg: number, month: number): number {
-  const first = dayOfYear(month + 1, 1);
-  const next = month === 11 ? 366 : dayOfYear(month + 2, 1);
-  return mean(Array.from({ length: next - first }, (_, day) => dailyExtraterrestrial_Wh_m2(latitude_deg, first + day)));
+/**
+ * Mean of the extraterrestrial irradiation over every day of each month [kWh/m²/day], 12 values: by the simulation's own
+ * days, so that it finds the class's clearness again to the last digit.
+ */
+function meanExtraterrestrial_kWh_m2(latitude_deg: number): number[] {
+  const { h0_Wh_m2 } = monthlyClearness({ latitude_deg, ghi_kWh_m2_day: months(() => 0) });
+  return months((month) => {
+    const next = month === 11 ? 366 : dayOfYear(month + 2, 1);
+    return mean([...h0_Wh_m2.subarray(dayOfYear(month + 1, 1) - 1, next - 1)]) / 1000;
+  });
 }
 
 function months(of: (month: number) => number): number[] {

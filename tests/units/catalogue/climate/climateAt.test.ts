@@ -17,7 +17,7 @@ describe("climateAt", () => {
 
   it("is the place's own temperature where its station is one of ours", () => {
     // 5 km of distance is added to every station's, so neighbours keep a small say even at the station itself: 0.06 °C or
-    // less at nine places in ten, most (1.07) where a neighbour at the same height is near
+    // less at nine places in ten, most (1.07) where a town's old and new stations stand a kilometre apart
     const own = places.filter((p) => p.temperatureQuality === "obs" && p.temperatureYears >= 5);
     expect(own.length).toBeGreaterThan(280);
     for (const place of own) {
