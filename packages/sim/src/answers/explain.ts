@@ -33,7 +33,9 @@ export function* explainInParts(study: Study, options: ExplainOptions = {}): InP
   if (!(Number.isInteger(draws) && draws >= 1))
     throw new RangeError(`draws must be a whole number from 1, got ${draws}`);
   const plan = planStay(study.climate, study.trip, horizonUnder(skies, options.horizon_days ?? defaultHorizon_days));
-  const tallies = study.setups.map((setup) => newTally(planSetup(plan, setup), draws, options.without ?? true));
+  const tallies = study.setups.map((setup) =>
+    newTally(planSetup(plan, setup), draws, { without: options.without ?? true, band: true }),
+  );
 
   shine(plan, plan.meanClearness);
   for (const tally of tallies) tallyFixed(tally);

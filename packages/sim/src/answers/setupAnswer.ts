@@ -38,7 +38,13 @@ export interface Tally {
 
 const scratch = newFound();
 
-export function newTally(setupPlan: SetupPlan, draws: number, without: boolean): Tally {
+/** What a tally is to keep besides days and chance: days without each load, and charge by hour. */
+export interface TallyOptions {
+  readonly without: boolean;
+  readonly band: boolean;
+}
+
+export function newTally(setupPlan: SetupPlan, draws: number, { without, band }: TallyOptions): Tally {
   const { hours } = setupPlan.parked;
   const noDrops = () => new Float64Array(draws).fill(NaN);
   const demands = without ? setupPlan.demands : [];
@@ -47,7 +53,7 @@ export function newTally(setupPlan: SetupPlan, draws: number, without: boolean):
     drop_h: noDrops(),
     reserve_h: noDrops(),
     lasted: new Uint8Array(draws),
-    shown: Array.from({ length: draws }, () => new Float32Array(hours + 1)),
+    shown: Array.from({ length: band ? draws : 0 }, () => new Float32Array(hours + 1)),
     without: demands.map((left) => ({
       drive: parkedWith(
         setupPlan,
@@ -74,7 +80,8 @@ export function tallyFixed({ setupPlan, dark, average, without }: Tally): void {
 /** One drawn sky; the setup's sun must hold its harvest. */
 export function tallyDraw(tally: Tally, draw: number): void {
   const { setupPlan, without } = tally;
-  run(setupPlan.parked, scratch, { shown: tally.shown[draw]! });
+  const shown = tally.shown[draw] ?? null;
+  run(setupPlan.parked, scratch, { shown, stopAtDrop: shown === null });
   tally.drop_h[draw] = scratch.drop_h;
   tally.reserve_h[draw] = scratch.reserve_h;
   tally.lasted[draw] = run(setupPlan.travelled, scratch, { stopAtDrop: true }).drop_h >= 0 ? 0 : 1;
@@ -125,7 +132,7 @@ function withoutEach({ without, setupPlan, drawn }: Tally): SetupAnswer["without
 /** Shown charge by hour, rounded to a tenth of a percent: finer is not to be seen, and a third of the bytes. */
 function bandOf({ shown, drawn, dark, average, setupPlan }: Tally): ChargeBand {
   const rounded = (series: ArrayLike<number>) => Array.from(series, (value) => Math.round(value * 1000) / 1000);
-  const drawnSoFar = drawn === 0 ? [average.shown] : shown.slice(0, drawn);
+  const drawnSoFar = drawn === 0 || shown.length === 0 ? [average.shown] : shown.slice(0, drawn);
   const column = new Float32Array(drawnSoFar.length);
   const band = { p10: [] as number[], p50: [] as number[], p90: [] as number[] };
   for (let hour = 0; hour <= setupPlan.parked.hours; hour++) {

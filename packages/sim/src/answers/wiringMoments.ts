@@ -126,15 +126,21 @@ function meets(most: (amps_A: number) => number, bound_A: number): number {
   return low;
 }
 
-/** Amps and bank volts of a converter into a bank: both hold at once. Where acceptance limits, absorption volts stand. */
+/**
+ * Amps and bank volts of a converter into a bank: both hold at once. Where acceptance limits, the volts climb to
+ * absorption, or as far as the converter still carries the amps.
+ */
 function converterInto(circuit: FeedCircuit, source_V: number, bank: Standing) {
   const { absorption_V } = bank.model;
   const bus_V = (amps_A: number) => Math.min(absorption_V, bank.behind_V + bank.resistance_Ohm * amps_A);
   const most = (amps_A: number) => converterMost_A(circuit, source_V, bus_V(amps_A));
   const amps_A = meets(most, Math.min(bank.accepts_A, circuit.converter?.rated_A ?? 0));
   if (amps_A < bank.accepts_A) return { amps_A, bank_V: bus_V(amps_A), full: false };
-  const held_A = Math.min(bank.accepts_A, converterMost_A(circuit, source_V, absorption_V));
-  return { amps_A: held_A, bank_V: absorption_V, full: held_A === bank.accepts_A };
+  const above_V = meets(
+    (above) => (converterMost_A(circuit, source_V, bus_V(amps_A) + above) >= amps_A ? Infinity : 0),
+    absorption_V - bus_V(amps_A),
+  );
+  return { amps_A, bank_V: bus_V(amps_A) + above_V, full: true };
 }
 
 function throughConverter(feed: ConverterFeed, bank: Standing): Found {

@@ -1,0 +1,81 @@
+import { drawCount, harvest, planSetup, planStay, shine, skyOf } from "../stay/index.ts";
+import type { Study } from "../study.ts";
+import type { CompareAnswer, ComparedSetup, PairedGain } from "./compareTypes.ts";
+import { defaultHorizon_days, defaultSkies, horizonUnder, type ExplainOptions } from "./explain.ts";
+import { atOnce, type InParts } from "./inParts.ts";
+import { nearestRank } from "./quantile.ts";
+import { refillHours } from "./refill.ts";
+import { newTally, setupAnswer, tallyDraw, tallyFixed, type Tally } from "./setupAnswer.ts";
+
+export interface CompareOptions extends Omit<ExplainOptions, "without"> {
+  /** mass that may still be added to what is fitted now [kg]; null: not known */
+  readonly payload_kg?: number | null | undefined;
+}
+
+const drawsAPart = 10;
+
+/**
+ * The setups side by side under the same skies. Differences are paired, sky by sky, against the first setup.
+ * @throws RangeError naming the field, what was given and what is accepted
+ */
+export const compare = (study: Study, options: CompareOptions = {}): CompareAnswer =>
+  atOnce(compareInParts(study, options));
+
+export function* compareInParts(study: Study, options: CompareOptions = {}): InParts<CompareAnswer> {
+  const skies = options.skies ?? defaultSkies;
+  const draws = drawCount(skies);
+  const plan = planStay(study.climate, study.trip, horizonUnder(skies, options.horizon_days ?? defaultHorizon_days));
+  const tallies = study.setups.map((setup) => newTally(planSetup(plan, setup), draws, { without: false, band: false }));
+  shine(plan, plan.meanClearness);
+  for (const tally of tallies) tallyFixed(tally);
+  for (let draw = 0; draw < draws; draw++) {
+    shine(plan, skyOf(plan, skies, draw));
+    for (const tally of tallies) {
+      harvest(tally.setupPlan);
+      tallyDraw(tally, draw);
+    }
+    if ((draw + 1) % drawsAPart === 0) yield { progress: (draw + 1) / draws };
+  }
+  return {
+    seed: "rows" in skies ? null : skies.seed,
+    draws,
+    horizon_days: plan.hours / 24,
+    nights: plan.trip.nights,
+    setups: tallies.map((tally, i) => compared(tally, i === 0 ? null : tallies[0]!, options.payload_kg ?? null)),
+  };
+}
+
+function compared(tally: Tally, first: Tally | null, payload_kg: number | null): ComparedSetup {
+  const { setup } = tally.setupPlan;
+  const answer = setupAnswer(tally);
+  return {
+    id: setup.id,
+    name: setup.name,
+    days: answer.days,
+    reserveDays: answer.reserveDays,
+    chanceOfLasting: answer.chanceOfLasting,
+    flattenedBy: answer.use_Wh_day.byLoad[0] ?? null,
+    use_Wh_day: answer.use_Wh_day.total,
+    sun_Wh_day: answer.sun_Wh_day,
+    refill_h: refillHours(tally.setupPlan),
+    price: setup.price,
+    mass_kg: setup.mass_kg,
+    payloadLeft_kg: payload_kg === null ? null : payload_kg - setup.mass_kg,
+    cautions: answer.cautions,
+    gain: first === null ? null : pairedGain(tally.drop_h, first.drop_h, tally.setupPlan.parked.hours),
+  };
+}
+
+/** @param hours NaN where loads never dropped within `horizon_h` */
+export function pairedGain(hours: Float64Array, against: Float64Array, horizon_h: number): PairedGain {
+  const capped = (h: number) => (h >= 0 ? h : horizon_h);
+  const gains = hours.map((h, draw) => (capped(h) - capped(against[draw]!)) / 24).sort();
+  return {
+    p10_days: nearestRank(gains, 0.1),
+    p50_days: nearestRank(gains, 0.5),
+    p90_days: nearestRank(gains, 0.9),
+    mean_days: gains.reduce((sum, gain) => sum + gain, 0) / gains.length,
+    least_days: gains[0]!,
+    atLeast: hours.some((h) => !(h >= 0)),
+  };
+}
