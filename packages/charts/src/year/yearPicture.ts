@@ -1,0 +1,17 @@
+import type { YearAnswer } from "@stayput/sim";
+
+/** The same trip begun in each month, all setups. */
+export interface YearPicture {
+  readonly setups: YearAnswer["setups"];
+  readonly horizon_days: number;
+  /** nights asked, ruled in; null or left out rules none */
+  readonly nights?: number | null | undefined;
+  /** month of the trip in hand, 1 to 12, shaded */
+  readonly month?: number | null | undefined;
+}
+
+export const yearPictureOf = (
+  answer: YearAnswer,
+  horizon_days: number,
+  trip: { readonly nights?: number; readonly month?: number } = {},
+): YearPicture => ({ setups: answer.setups, horizon_days, ...trip });
