@@ -1,0 +1,185 @@
+import { mkdtemp, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { ExplainAnswer } from "@stayput/sim";
+import stringWidth from "string-width";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { job } from "./job.ts";
+import { stayput } from "./stayput.ts";
+
+let dir: string;
+let file: string;
+beforeAll(async () => {
+  dir = await mkdtemp(join(tmpdir(), "stayput-"));
+  file = join(dir, "job.json");
+  await writeFile(file, JSON.stringify(job));
+});
+afterAll(() => rm(dir, { recursive: true }));
+
+type Printed = ExplainAnswer & { readonly arrive: { month: number; day: number } };
+const answerIn = (out: string): Printed => JSON.parse(out) as Printed;
+
+describe("explain", { timeout: 60_000 }, () => {
+  it("answers in text: exit 0, plain characters, 80 columns, nothing on standard error", async () => {
+    const { code, out, err } = await stayput(["explain", file, "--draws", "20"]);
+    expect({ code, err }).toEqual({ code: 0, err: "" });
+    expect(out).toMatch(/^Test job\. Upington/);
+    for (const line of out.split("\n")) expect(stringWidth(line)).toBeLessThanOrEqual(80);
+    expect(out.replaceAll("\n", "")).not.toMatch(/\p{Cc}|NaN|undefined|null/u);
+    for (const head of [
+      "HOW LONG IT LASTS",
+      "WHERE IT GOES: A  Now",
+      "WHERE IT GOES: B  More",
+      "CHARGE AGAINST DAYS",
+    ]) {
+      expect(out).toContain(head);
+    }
+  });
+
+  it("answers in one JSON document with the fields that were promised", async () => {
+    const { code, out, err } = await stayput(["explain", file, "--json", "--draws", "20", "--seed", "5"]);
+    expect({ code, err }).toEqual({ code: 0, err: "" });
+    const answer = answerIn(out);
+    expect(answer).toMatchObject({ seed: 5, draws: 20, nights: 4 });
+    expect(answer.setups.map((setup) => setup.id)).toEqual(["now", "more"]);
+    const now = answer.setups[0]!;
+    const daysOrNever = (value: unknown) => value === null || Number.isFinite(value);
+    for (const days of [now.days, now.reserveDays]) {
+      const all = [days.dark, days.average, days.drawn.p10, days.drawn.p50, days.drawn.p90];
+      expect(all.every(daysOrNever)).toBe(true);
+    }
+    expect(now.chanceOfLasting).toBeGreaterThanOrEqual(0);
+    expect(now.use_Wh_day.byLoad.map(({ id }) => id).sort()).toEqual(["fridge", "lights"]);
+    expect(now.sun_Wh_day.used + now.sun_Wh_day.unused).toBeCloseTo(now.sun_Wh_day.available, 6);
+    expect(now.without).toHaveLength(2);
+    expect(Object.keys(now.food)).toEqual(
+      expect.arrayContaining(["hoursFromCutOffTo5C", "hoursFromCutOffTo8C", "hoursAbove5C"]),
+    );
+  });
+
+  it("reads standard input for -, keeps to one setup and moves the month", async () => {
+    const { code, out } = await stayput(
+      ["explain", "-", "--json", "--setup", "more", "--month", "7", "--draws", "10"],
+      JSON.stringify(job),
+    );
+    expect(code).toBe(0);
+    const answer = answerIn(out);
+    expect(answer.arrive).toEqual({ month: 7, day: 10 });
+    expect(answer.setups.map((setup) => setup.id)).toEqual(["more"]);
+  });
+
+  it("gives the same answer for the same seed and another for another", async () => {
+    const run = async (seed: string) =>
+      (await stayput(["explain", file, "--json", "--draws", "20", "--seed", seed])).out;
+    const [first, again, other] = await Promise.all([run("3"), run("3"), run("4")]);
+    expect(again).toBe(first);
+    expect(other).not.toBe(first);
+  });
+
+  it("reads quantities in words and says what it took them to be", async () => {
+    const loads = [{ ...job.loads[0], watts: "3 A" }, job.loads[1]];
+    const { code, out } = await stayput(["explain", "-", "--draws", "10"], JSON.stringify({ ...job, loads }));
+    expect(code).toBe(0);
+    expect(out.replace(/\s+/g, " ")).toMatch(/loads\[0\]\.watts: .*12 V/);
+  });
+});
+
+describe("explain --skies", { timeout: 60_000 }, () => {
+  const skies = async (name: string, rows: readonly (readonly (number | string)[])[]) => {
+    const path = join(dir, name);
+    await writeFile(path, rows.map((row) => row.join(",")).join("\n"));
+    return path;
+  };
+  const days = (n: number, clearness: number | string) => Array.from({ length: n }, () => clearness);
+
+  it("runs under the skies of a file, a head row passed over", async () => {
+    const head = Array.from({ length: 61 }, (_, i) => `day ${i + 1}`);
+    const path = await skies("dark.csv", [head, days(61, 0), days(61, 0)]);
+    const { code, out } = await stayput(["explain", file, "--json", "--skies", path]);
+    expect(code).toBe(0);
+    const answer = answerIn(out);
+    expect(answer).toMatchObject({ seed: null, draws: 2 });
+    // no sun in the file: what is drawn from it is the dark answer
+    for (const { days } of answer.setups) expect(days.drawn.p50).toBeCloseTo(days.dark ?? NaN, 9);
+  });
+
+  it("looks no further than a short file goes", async () => {
+    const { code, out } = await stayput([
+      "explain",
+      file,
+      "--json",
+      "--skies",
+      await skies("short.csv", [days(5, 0.7)]),
+    ]);
+    expect(code).toBe(0);
+    expect(JSON.parse(out).horizon_days).toBeLessThan(5);
+  });
+
+  it.each([
+    ["a clearness over 1", [[0.5, 0.5, 1.2, 0.5, 0.5]], 'day 3: "1.2" was given; accepted is a clearness from 0 to 1'],
+    ["a word", [days(5, 0.5), [0.5, "cloudy", 0.5, 0.5, 0.5]], ':2: day 2: "cloudy" was given'],
+    ["an empty cell", [[0.5, "", 0.5, 0.5, 0.5]], 'day 2: "" was given'],
+    ["too few days", [days(4, 0.5)], "4 days were given; the trip needs 5, the day of arrival included"],
+    ["rows of unlike length", [days(6, 0.5), days(5, 0.5)], ":2: 5 days were given; the first sky has 6"],
+    ["no rows", [], "0 rows were given"],
+  ])("refuses %s", async (what, rows, message) => {
+    const path = await skies(`${what.replaceAll(" ", "-")}.csv`, rows);
+    const { code, out, err } = await stayput(["explain", file, "--skies", path]);
+    expect({ code, out }).toEqual({ code: 1, out: "" });
+    expect(err).toContain(message);
+  });
+});
+
+describe("check and places", { timeout: 60_000 }, () => {
+  it("check says that a job is valid and what it holds", async () => {
+    const { code, out, err } = await stayput(["check", file]);
+    expect({ code, err }).toEqual({ code: 0, err: "" });
+    expect(out.replace(/\s+/g, " ")).toMatch(
+      /^Valid\. Test job: Upington.*4 nights from 10 January; 2 loads, 2 setups\. /,
+    );
+    expect(JSON.parse((await stayput(["check", file, "--json"])).out)).toMatchObject({ valid: true, nights: 4 });
+  });
+
+  it("places finds by name and by country, and gives the id that a job takes", async () => {
+    const { code, out } = await stayput(["places", "uping", "--json"]);
+    expect(code).toBe(0);
+    expect(JSON.parse(out).places[0]).toMatchObject({ id: "za-upington", country: "ZA" });
+    expect((await stayput(["places", "namibia", "--limit", "3"])).out).toMatch(/Namibia/);
+    expect((await stayput(["places", "zzqqxx"])).out).toMatch(/^No place/);
+  });
+});
+
+describe("misuse", { timeout: 60_000 }, () => {
+  it.each([
+    ["no verb", [], "a verb is missing"],
+    ["an unknown verb", ["frobnicate"], 'there is no verb "frobnicate"; accepted: explain'],
+    ["no job", ["explain"], "explain needs JOB.json"],
+    ["two jobs", ["explain", "a.json", "b.json"], '"b.json" is too much'],
+    ["an unknown option", ["explain", "a.json", "--colour"], "--colour"],
+    ["an option without its value", ["explain", "a.json", "--month"], "--month"],
+    ["an option twice", ["explain", "a.json", "--seed", "1", "--seed", "2"], "--seed is given twice"],
+    [
+      "a month out of range",
+      ["explain", "a.json", "--month", "13"],
+      '"13" was given; accepted is a whole number from 1 to 12',
+    ],
+    ["a seed that is no number", ["explain", "a.json", "--seed", "x"], '--seed: "x" was given'],
+    ["draws out of range", ["explain", "a.json", "--draws", "0"], "--draws"],
+    ["a file that is not there", ["explain", "/nowhere/a.json"], "there is no such file"],
+    ["a directory", ["explain", "tests"], "is a directory"],
+    ["a setup that the job has not", ["explain", "JOB", "--setup", "lost"], 'no setup "lost"; accepted: now, more'],
+  ])("%s: exit 2, nothing on standard output, the reason on standard error", async (_what, args, reason) => {
+    const { code, out, err } = await stayput(args.map((word) => (word === "JOB" ? file : word)));
+    expect({ code, out }).toEqual({ code: 2, out: "" });
+    expect(err).toContain(reason);
+    expect(err).not.toMatch(/\n\s+at /);
+  });
+
+  it("help is an answer, not a fault, and lists only verbs that work", async () => {
+    const { code, out, err } = await stayput(["--help"]);
+    expect({ code, err }).toEqual({ code: 0, err: "" });
+    const listed = [...out.matchAll(/^ {2}(\w+) {2,}/gm)].map(([, verb]) => verb).filter((verb) => verb !== "stayput");
+    for (const verb of listed) expect((await stayput([verb!, "--help"])).code).toBe(0);
+    expect(listed).toContain("explain");
+  });
+});
