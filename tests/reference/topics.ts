@@ -4,11 +4,13 @@ import { checks as cable } from "./cable.ts";
 import { checks as charging } from "./charging.ts";
 import { checks as climate } from "./climate.ts";
 import { checks as loads } from "./loads.ts";
+import { checks as skies } from "./skies.ts";
 import { checks as solar } from "./solar.ts";
 
 /** Every topic held against the world outside: one file a topic, each exporting its checks. */
 export const topics: readonly { readonly name: string; readonly checks: readonly Check[] }[] = [
   { name: "sun", checks: solar },
+  { name: "skies", checks: skies },
   { name: "array", checks: array },
   { name: "climate", checks: climate },
   { name: "loads", checks: loads },

@@ -2,6 +2,7 @@ import { DAYS_BEFORE, MONTH_DAYS } from "../../../packages/sim/src/numeric/calen
 import {
   dailyExtraterrestrial_Wh_m2,
   planeGeometry,
+  seriesDay,
   sunsetHourAngle_deg,
 } from "../../../packages/sim/src/sun/index.ts";
 import { extraterrestrialBetween_Wh_m2 } from "../../../packages/sim/src/sun/extraterrestrial.ts";
@@ -109,7 +110,7 @@ const sums = [-60, -35, 0, 43, 60, 72].map((latitude_deg): Check => ({
   unit: "MJ/m²",
   source: "Duffie & Beckman, eqs. 1.10.3 and 1.10.4: the integral is additive",
   standing: OWN,
-  expected: MJ * dailyExtraterrestrial_Wh_m2(latitude_deg, 162),
+  expected: MJ * dailyExtraterrestrial_Wh_m2(latitude_deg, seriesDay(162)),
   tolerance: { rel: 1e-12, abs: 1e-12 },
   got: () => {
     const place = { latitude_deg, longitude_deg: 33, utcOffset_h: 3.75 };

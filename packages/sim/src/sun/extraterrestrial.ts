@@ -14,7 +14,8 @@ export function extraterrestrialBetween_Wh_m2(day: SunDay, from_rad: number, to_
 }
 
 /**
- * A day's extraterrestrial irradiation of a horizontal surface, H0. Source: Duffie & Beckman, eq. 1.10.3.
+ * A day's extraterrestrial irradiation of a horizontal surface, H0, by the handbook's count of days. Source: Duffie & Beckman,
+ * eq. 1.10.3. A present calendar day is `seriesDay` of it; `planeGeometry` and `monthlyClearness` take it so.
  *
  * @param latitude_deg -90 to 90, north positive [deg]
  * @param dayOfYear 1 to 366 [day]

@@ -1,5 +1,6 @@
 import { DAYS_BEFORE, MONTH_DAYS } from "../numeric/calendar.ts";
 import { mustAllLie, mustHold } from "../numeric/must.ts";
+import { seriesDay } from "../numeric/solarClock.ts";
 import type { Climate } from "../study.ts";
 import { dailyExtraterrestrial_Wh_m2 } from "./extraterrestrial.ts";
 import { SOLAR_CONSTANT_W_m2 } from "./solarConstant.ts";
@@ -31,7 +32,7 @@ export function monthlyClearness(
   mustHold("ghi_kWh_m2_day", climate.ghi_kWh_m2_day, 12);
   mustAllLie("ghi_kWh_m2_day", climate.ghi_kWh_m2_day, 0, 15);
   const h0 = Float64Array.from({ length: 365 }, (_, i) =>
-    dailyExtraterrestrial_Wh_m2(climate.latitude_deg, i + 1, gsc_W_m2),
+    dailyExtraterrestrial_Wh_m2(climate.latitude_deg, seriesDay(i + 1), gsc_W_m2),
   );
   const h0Mean = MONTH_DAYS.map((days, m) => monthSum(h0, m) / days);
   const polar = h0Mean.map((mean) => mean < POLAR_Wh_m2);

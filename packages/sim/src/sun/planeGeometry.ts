@@ -1,6 +1,6 @@
 import { wrapDay } from "../numeric/calendar.ts";
 import { mustBeWhole, mustLie } from "../numeric/must.ts";
-import { solarLead_h } from "../numeric/solarClock.ts";
+import { seriesDay, solarLead_h } from "../numeric/solarClock.ts";
 import type { Climate } from "../study.ts";
 import { beamRatioOfHour } from "./beamRatio.ts";
 import { directionOf, type Direction } from "./direction.ts";
@@ -67,7 +67,7 @@ export function planeGeometry(
   for (let i = 0; i < days; i++) {
     const dayOfYear = wrapDay(firstDayOfYear + i);
     const start_rad = (solarLead_h(climate, dayOfYear) - 12) * HOUR_rad;
-    fillDay(plane, i, sunDay(climate.latitude_deg, dayOfYear, gsc_W_m2), normal, start_rad);
+    fillDay(plane, i, sunDay(climate.latitude_deg, seriesDay(dayOfYear), gsc_W_m2), normal, start_rad);
   }
   return plane;
 }
