@@ -5,10 +5,10 @@ import { defaultSkies } from "./explain.ts";
 import { atOnce, type InParts } from "./inParts.ts";
 import { reasonForPick, whatStandsInTheWay } from "./sizeReason.ts";
 import type { ArrayChoice, BankChoice, SizeAnswer, SizeRequest, SizeStep } from "./sizeTypes.ts";
-import { chanceIn, makeTrial, reaches, type Candidate, type Trial } from "./trial.ts";
+import { chanceIn, knownPairs, makeTrial, reaches, type KnownPairs, type Trial } from "./trial.ts";
 import type { SizeGrid, SizePoint } from "./types.ts";
 
-/** A chemistry's ladder within the roof, smallest first, and the trials of the asked months. */
+/** A chemistry's ladder within the roof, smallest first. */
 export interface Ladder {
   readonly chemistry: ChemistryId;
   readonly banks: readonly BankChoice[];
@@ -36,10 +36,10 @@ export function* sizeInParts(
     trials.push(makeTrial(study, setup, month, request.nights, skies));
     yield { progress: (0.3 * trials.length) / request.months.length };
   }
-  const ladders = laddersOf(request);
+  const ladders = laddersOf(request).map((ladder) => knowLadder(trials, setup, ladder));
   const staircases: { chemistry: ChemistryId; corners: SizePoint[] }[] = [];
   for (const ladder of ladders) {
-    staircases.push({ chemistry: ladder.chemistry, corners: walkDown(trials, setup, ladder, request.chance) });
+    staircases.push({ chemistry: ladder.chemistry, corners: walkDown(ladder, request.chance) });
     yield { progress: 0.3 + (0.6 * staircases.length) / ladders.length };
   }
   const fitting = staircases
@@ -47,8 +47,8 @@ export function* sizeInParts(
     .filter((point) => fits(point, request))
     .sort(byPreference);
   const pick = fitting[0] ?? null;
-  const nearest = pick === null ? nearestMiss(trials, setup, ladders, request) : null;
-  const steps = pick === null ? [] : stepsFrom(trials, setup, ladders, pick);
+  const nearest = pick === null ? nearestMiss(ladders, request) : null;
+  const steps = pick === null ? [] : stepsFrom(ladders, pick);
   const pairs = ladders.reduce((sum, { banks, arrays }) => sum + banks.length * arrays.length, 0);
   return {
     nights: request.nights,
@@ -96,43 +96,47 @@ export const newBank = ({ bank }: Setup, chemistry: ChemistryId, capacity_Ah: nu
   restedVolts: null,
 });
 
-const candidateOf = (setup: Setup, bank: BankChoice, array: ArrayChoice): Candidate => ({
-  bank: newBank(setup, bank.chemistry, bank.capacity_Ah),
-  array_W: array.watts,
-});
-
-const worstChance = (trials: readonly Trial[], candidate: Candidate): number =>
-  Math.min(...trials.map((trial) => chanceIn(trial, candidate)));
-
-function pointOf(trials: readonly Trial[], setup: Setup, bank: BankChoice, array: ArrayChoice): SizePoint {
-  return {
-    chemistry: bank.chemistry,
-    bank_Ah: bank.capacity_Ah,
-    array_W: array.watts,
-    chance: worstChance(trials, candidateOf(setup, bank, array)),
-    price: bank.price === null || array.price === null ? null : bank.price + array.price,
-    mass_kg: bank.mass_kg === null || array.mass_kg === null ? null : bank.mass_kg + array.mass_kg,
-  };
+/** A ladder with what is known of its pairs in each month's trial. */
+interface KnownLadder extends Ladder {
+  readonly months: readonly KnownPairs[];
 }
 
+function knowLadder(trials: readonly Trial[], setup: Setup, ladder: Ladder): KnownLadder {
+  const pairs = {
+    banks: ladder.banks.map(({ chemistry, capacity_Ah }) => newBank(setup, chemistry, capacity_Ah)),
+    arrays_W: ladder.arrays.map(({ watts }) => watts),
+  };
+  return { ...ladder, months: trials.map((trial) => knownPairs(trial, pairs)) };
+}
+
+const worstChance = ({ months }: KnownLadder, b: number, a: number): number =>
+  Math.min(...months.map((known) => chanceIn(known, b, a)));
+
+function pointOf(ladder: KnownLadder, b: number, a: number): SizePoint {
+  return { ...untried(ladder.banks[b]!, ladder.arrays[a]!), chance: worstChance(ladder, b, a) };
+}
+
+const untried = (bank: BankChoice, array: ArrayChoice): Omit<SizePoint, "chance"> => ({
+  chemistry: bank.chemistry,
+  bank_Ah: bank.capacity_Ah,
+  array_W: array.watts,
+  price: bank.price === null || array.price === null ? null : bank.price + array.price,
+  mass_kg: bank.mass_kg === null || array.mass_kg === null ? null : bank.mass_kg + array.mass_kg,
+});
+
 /** From the smallest bank with the largest array: while it lasts, a smaller array; when it does not, a larger bank. */
-function walkDown(trials: readonly Trial[], setup: Setup, { banks, arrays }: Ladder, chance: number): SizePoint[] {
+function walkDown(ladder: KnownLadder, chance: number): SizePoint[] {
   const corners: SizePoint[] = [];
-  let smallest = arrays.length;
-  for (const bank of banks) {
+  let smallest = ladder.arrays.length;
+  for (let b = 0; b < ladder.banks.length; b++) {
     const before = smallest;
-    while (
-      smallest > 0 &&
-      trials.every((trial) => reaches(trial, candidateOf(setup, bank, arrays[smallest - 1]!), chance))
-    ) {
-      smallest--;
-    }
-    if (smallest < before) corners.push(pointOf(trials, setup, bank, arrays[smallest]!));
+    while (smallest > 0 && ladder.months.every((known) => reaches(known, b, smallest - 1, chance))) smallest--;
+    if (smallest < before) corners.push(pointOf(ladder, b, smallest));
   }
   return corners;
 }
 
-function fits({ price, mass_kg }: SizePoint, { budget, payload_kg, removed_kg }: SizeRequest): boolean {
+function fits({ price, mass_kg }: Omit<SizePoint, "chance">, { budget, payload_kg, removed_kg }: SizeRequest): boolean {
   const dear = budget !== null && (price ?? Infinity) > budget;
   const heavy = payload_kg !== null && (mass_kg ?? Infinity) - removed_kg > payload_kg;
   return !dear && !heavy;
@@ -152,47 +156,29 @@ const compareKnown = (a: number | null, b: number | null): number =>
   a === null && b === null ? 0 : (a ?? Infinity) - (b ?? Infinity);
 
 /** Of all pairs within roof, payload and budget, the one with the best chance: only the outer edge can hold it. */
-function nearestMiss(
-  trials: readonly Trial[],
-  setup: Setup,
-  ladders: readonly Ladder[],
-  request: SizeRequest,
-): SizePoint | null {
-  const edge = ladders.flatMap(({ banks, arrays }) =>
-    banks.flatMap((bank) => {
-      const allowed = arrays.filter((array) => fits(pricedOnly(bank, array), request));
-      const largest = allowed.at(-1);
-      return largest === undefined ? [] : [{ bank, array: largest }];
+function nearestMiss(ladders: readonly KnownLadder[], request: SizeRequest): SizePoint | null {
+  const edge = ladders.flatMap((ladder) =>
+    ladder.banks.flatMap((bank, b) => {
+      const a = ladder.arrays.findLastIndex((array) => fits(untried(bank, array), request));
+      return a < 0 ? [] : [pointOf(ladder, b, a)];
     }),
   );
-  const points = edge.map(({ bank, array }) => pointOf(trials, setup, bank, array));
-  return points.sort((a, b) => b.chance - a.chance || byPreference(a, b))[0] ?? null;
+  return edge.sort((a, b) => b.chance - a.chance || byPreference(a, b))[0] ?? null;
 }
 
-const pricedOnly = (bank: BankChoice, array: ArrayChoice): SizePoint => ({
-  chemistry: bank.chemistry,
-  bank_Ah: bank.capacity_Ah,
-  array_W: array.watts,
-  chance: NaN,
-  price: bank.price === null || array.price === null ? null : bank.price + array.price,
-  mass_kg: bank.mass_kg === null || array.mass_kg === null ? null : bank.mass_kg + array.mass_kg,
-});
-
-function stepsFrom(trials: readonly Trial[], setup: Setup, ladders: readonly Ladder[], pick: SizePoint): SizeStep[] {
-  const { banks, arrays } = ladders.find(({ chemistry }) => chemistry === pick.chemistry)!;
-  const b = banks.findIndex(({ capacity_Ah }) => capacity_Ah === pick.bank_Ah);
-  const a = arrays.findIndex(({ watts }) => watts === pick.array_W);
+function stepsFrom(ladders: readonly KnownLadder[], pick: SizePoint): SizeStep[] {
+  const ladder = ladders.find(({ chemistry }) => chemistry === pick.chemistry)!;
+  const b = ladder.banks.findIndex(({ capacity_Ah }) => capacity_Ah === pick.bank_Ah);
+  const a = ladder.arrays.findIndex(({ watts }) => watts === pick.array_W);
   const tried = [
     ["smaller-bank", b - 1, a],
     ["larger-bank", b + 1, a],
     ["smaller-array", b, a - 1],
     ["larger-array", b, a + 1],
   ] as const;
-  return tried.flatMap(([change, bankAt, arrayAt]) => {
-    const bank = banks[bankAt];
-    const array = arrays[arrayAt];
-    return bank && array ? [{ change, point: pointOf(trials, setup, bank, array) }] : [];
-  });
+  return tried
+    .filter(([, bank, array]) => ladder.banks[bank] !== undefined && ladder.arrays[array] !== undefined)
+    .map(([change, bank, array]) => ({ change, point: pointOf(ladder, bank, array) }));
 }
 
 /** The chance of lasting for every pair of a ladder, for the picture of sizes. */
@@ -204,20 +190,20 @@ export function* chanceGridInParts(
 ): InParts<readonly SizeGrid[]> {
   checkRequest(request);
   const trials = request.months.map((month) => makeTrial(study, setup, month, request.nights, skies));
-  const ladders = laddersOf(request);
+  const ladders = laddersOf(request).map((ladder) => knowLadder(trials, setup, ladder));
   const rows = ladders.reduce((sum, { banks }) => sum + banks.length, 0);
   const grids: SizeGrid[] = [];
   let done = 0;
-  for (const { chemistry, banks, arrays } of ladders) {
+  for (const ladder of ladders) {
     const chance: number[][] = [];
-    for (const bank of banks) {
-      chance.push(arrays.map((array) => worstChance(trials, candidateOf(setup, bank, array))));
+    for (let b = 0; b < ladder.banks.length; b++) {
+      chance.push(ladder.arrays.map((_, a) => worstChance(ladder, b, a)));
       yield { progress: ++done / rows };
     }
     grids.push({
-      chemistry,
-      banks_Ah: banks.map(({ capacity_Ah }) => capacity_Ah),
-      arrays_W: arrays.map(({ watts }) => watts),
+      chemistry: ladder.chemistry,
+      banks_Ah: ladder.banks.map(({ capacity_Ah }) => capacity_Ah),
+      arrays_W: ladder.arrays.map(({ watts }) => watts),
       chance,
     });
   }

@@ -26,7 +26,7 @@ export interface Trial {
   readonly sunPerWatt: readonly Float64Array[];
   /** loads, drives and mains of the trip, with room for a candidate's sun */
   readonly scratchSun: Float64Array;
-  /** runs made so far */
+  /** bank runs made so far */
   readonly count: { runs: number };
 }
 
@@ -65,49 +65,87 @@ function sunOfOneWatt({ plan, setup }: SetupPlan, arrays: readonly SolarArray[])
   return sun.map((value) => value * kept).slice(arrivalHour, arrivalHour + plan.hours);
 }
 
-/** A bank and so many watts to hold against a trial. */
-export interface Candidate {
-  readonly bank: Bank;
-  readonly array_W: number;
+/** A ladder of banks with one of arrays, smallest first, to be held against a trial pair by pair. */
+export interface Pairs {
+  readonly banks: readonly Bank[];
+  readonly arrays_W: readonly number[];
+}
+
+/**
+ * What is known of a trial's pairs, sky by sky. Survival grows with bank and with array, so a sky that a pair lasted under
+ * every larger pair lasts under too, and one that it failed under every smaller pair fails under: neither is run again.
+ */
+export interface KnownPairs {
+  readonly trial: Trial;
+  readonly pairs: Pairs;
+  /** for each sky and bank, the smallest array known to last, one past the end where none is */
+  readonly lastsFrom: Int16Array;
+  /** for each sky and bank, the largest array known to fail, −1 where none is */
+  readonly failsTo: Int16Array;
+  readonly drives: (Drive | undefined)[];
+}
+
+export function knownPairs(trial: Trial, pairs: Pairs): KnownPairs {
+  const cells = trial.sunPerWatt.length * pairs.banks.length;
+  return {
+    trial,
+    pairs,
+    lastsFrom: new Int16Array(cells).fill(pairs.arrays_W.length),
+    failsTo: new Int16Array(cells).fill(-1),
+    drives: [],
+  };
 }
 
 /** A charger to match so many watts: amps at nominal volts, so that it never holds them back [A]. */
 export const chargerFor_A = (array_W: number, nominal_V: number): number => array_W / nominal_V;
 
-function driveOf(trial: Trial, { bank, array_W }: Candidate): Drive {
+function driveOf({ trial, pairs, drives }: KnownPairs, b: number): Drive {
   const { plan, travelled } = trial.setupPlan;
-  return {
+  const bank = pairs.banks[b]!;
+  return (drives[b] ??= {
     ...travelled,
     bank: bankModel(bank, bankTemp_C(plan, bank)),
     sun: trial.scratchSun,
-    sunMost_A: chargerFor_A(array_W, bank.nominal_V),
-  };
+    sunMost_A: Infinity,
+  });
 }
 
 const scratch = newFound();
 
-function lasts(trial: Trial, drive: Drive, array_W: number, draw: number): boolean {
-  const perWatt_ = trial.sunPerWatt[draw]!;
-  for (let i = 0; i < trial.scratchSun.length; i++) trial.scratchSun[i] = perWatt_[i]! * array_W;
+/** Whether bank `b` with array `a` lasts the trip under one sky. */
+function lasts(known: KnownPairs, b: number, a: number, draw: number): boolean {
+  const { trial, pairs, lastsFrom, failsTo } = known;
+  const row = draw * pairs.banks.length;
+  for (let smaller = 0; smaller <= b; smaller++) if (lastsFrom[row + smaller]! <= a) return true;
+  for (let larger = b; larger < pairs.banks.length; larger++) if (failsTo[row + larger]! >= a) return false;
+  const lasted = runPair(trial, driveOf(known, b), pairs.arrays_W[a]!, draw);
+  if (lasted) lastsFrom[row + b] = a;
+  else failsTo[row + b] = a;
+  return lasted;
+}
+
+function runPair(trial: Trial, drive: Drive, array_W: number, draw: number): boolean {
+  const one = trial.sunPerWatt[draw]!;
+  for (let i = 0; i < trial.scratchSun.length; i++) trial.scratchSun[i] = one[i]! * array_W;
   trial.count.runs++;
   return !(run(drive, scratch, { stopAtDrop: true }).drop_h >= 0);
 }
 
-/** Share of skies under which a candidate lasts the trip. */
-export function chanceIn(trial: Trial, candidate: Candidate): number {
-  const drive = driveOf(trial, candidate);
-  const lasted = trial.sunPerWatt.filter((_, draw) => lasts(trial, drive, candidate.array_W, draw)).length;
-  return lasted / trial.sunPerWatt.length;
+/** Share of skies under which a pair lasts the trip. */
+export function chanceIn(known: KnownPairs, b: number, a: number): number {
+  const draws = known.trial.sunPerWatt.length;
+  let lasted = 0;
+  for (let draw = 0; draw < draws; draw++) if (lasts(known, b, a, draw)) lasted++;
+  return lasted / draws;
 }
 
 /** Whether that share is at least `chance`: stops as soon as too many skies have failed, or enough have not. */
-export function reaches(trial: Trial, candidate: Candidate, chance: number): boolean {
-  const draws = trial.sunPerWatt.length;
+export function reaches(known: KnownPairs, b: number, a: number, chance: number): boolean {
+  const draws = known.trial.sunPerWatt.length;
   const needed = Math.ceil(chance * draws - 1e-9);
-  const drive = driveOf(trial, candidate);
   let lasted = 0;
   for (let draw = 0; draw < draws && lasted < needed; draw++) {
-    if (lasts(trial, drive, candidate.array_W, draw)) lasted++;
+    if (lasts(known, b, a, draw)) lasted++;
     else if (draw + 1 - lasted > draws - needed) return false;
   }
   return lasted >= needed;

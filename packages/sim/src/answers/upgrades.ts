@@ -45,10 +45,11 @@ export function* upgradesInParts(
       changes.reduce((setup, change, i) => (subset & (1 << i) ? change.make(setup) : setup), from),
     ),
   );
+  const onRoadOnly = changes.reduce((bits, { id }, i) => (id === "feed" || id === "mains" ? bits | (1 << i) : bits), 0);
   const drop_h = setups.map(() => new Float64Array(drawCount(skies)));
   const lasted = setups.map(() => 0);
   for (let draw = 0; draw < drawCount(skies); draw++) {
-    runAll(plan, setups, skies, draw, drop_h, lasted);
+    runAll(plan, setups, skies, draw, onRoadOnly, drop_h, lasted);
     if ((draw + 1) % 10 === 0) yield { progress: (draw + 1) / drawCount(skies) };
   }
   const days = sharesOf(
@@ -72,18 +73,21 @@ export function* upgradesInParts(
 
 const scratch = newFound();
 
+/** @param onRoadOnly bits of the changes that parked days do not feel: their runs are shared */
 function runAll(
   plan: StayPlan,
   setups: readonly SetupPlan[],
   skies: Skies,
   draw: number,
+  onRoadOnly: number,
   drop_h: readonly Float64Array[],
   lasted: number[],
 ): void {
   shine(plan, skyOf(plan, skies, draw));
   setups.forEach((setupPlan, i) => {
     harvest(setupPlan);
-    drop_h[i]![draw] = run(setupPlan.parked, scratch, { stopAtDrop: true }).drop_h;
+    const twin = i & ~onRoadOnly;
+    drop_h[i]![draw] = twin < i ? drop_h[twin]![draw]! : run(setupPlan.parked, scratch, { stopAtDrop: true }).drop_h;
     if (!(run(setupPlan.travelled, scratch, { stopAtDrop: true }).drop_h >= 0)) lasted[i]!++;
   });
 }

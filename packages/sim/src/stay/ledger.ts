@@ -1,4 +1,4 @@
-import type { Step } from "./mixedHours.ts";
+import type { Step } from "./step.ts";
 
 /** Why sun was left unused, as the ledger codes it; 0 where none was. */
 export const unusedCauses = ["none", "bank-full", "bank-limit", "too-cold", "loads-dropped"] as const;

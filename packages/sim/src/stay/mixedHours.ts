@@ -2,65 +2,8 @@ import { acceptanceAt_A } from "../bank/acceptance.ts";
 import { atShare, type BankModel } from "../bank/bankModel.ts";
 import { converterMost_A, type FeedCircuit } from "../feed/index.ts";
 import { settle, type Bus } from "./bus.ts";
-import type { Drive } from "./run.ts";
-
-/**
- * Hours of a trip that are not all camped: what part of each is parked, driven or on the mains, and the loads of each
- * part. Shares of an hour run side by side from the state at its start.
- */
-export interface MixedHours {
-  readonly parked: Float64Array;
-  readonly driving: Float64Array;
-  readonly mains: Float64Array;
-  readonly drivingLoad_W: Float64Array;
-  readonly drivingElement_W: Float64Array | null;
-  /** on the mains: loads left for the bank, ac loads gone to the mains */
-  readonly mainsLoad_W: Float64Array;
-  readonly mainsElement_W: Float64Array | null;
-  readonly feed: FeedCircuit | null;
-  /** 0 where there is no mains charger */
-  readonly mainsMost_A: number;
-}
-
-/** What one step gave: means over the step. */
-export interface Step {
-  /** charge stored, losses taken off [A] */
-  stored_A: number;
-  /** charge drawn [A] */
-  drawn_A: number;
-  served_W: number;
-  element_W: number;
-  sunAvailable_W: number;
-  sunUsed_W: number;
-  /** kept back by the charger's rating [W] */
-  sunClipped_W: number;
-  feed_W: number;
-  mains_W: number;
-  bankIn_W: number;
-  bankOut_W: number;
-  chargeLoss_W: number;
-}
-
-export const newStep = (): Step => ({
-  stored_A: 0.5,
-  drawn_A: 0.5,
-  served_W: 0.5,
-  element_W: 0.5,
-  sunAvailable_W: 0.5,
-  sunUsed_W: 0.5,
-  sunClipped_W: 0.5,
-  feed_W: 0.5,
-  mains_W: 0.5,
-  bankIn_W: 0.5,
-  bankOut_W: 0.5,
-  chargeLoss_W: 0.5,
-});
-
-export function clearStep(step: Step): void {
-  step.stored_A = step.drawn_A = step.served_W = step.element_W = 0;
-  step.sunAvailable_W = step.sunUsed_W = step.sunClipped_W = step.feed_W = step.mains_W = 0;
-  step.bankIn_W = step.bankOut_W = step.chargeLoss_W = 0;
-}
+import type { Drive, MixedHours } from "./drive.ts";
+import { clearStep, type Step } from "./step.ts";
 
 /** Adds what the bus settled to, for a share of the step. */
 export function gather(step: Step, bus: Bus, share: number, efficiency: number, feed_W: number, mains_W: number): void {

@@ -3,29 +3,10 @@ import { atShare, chargeWhenShown_Ah, resistanceAt_Ohm, shownCharge, type BankMo
 import { mustLie } from "../numeric/must.ts";
 import { newBus, settle, type Bus } from "./bus.ts";
 import { dropMoment_h, tanksAfter } from "./dropMoment.ts";
+import type { Drive } from "./drive.ts";
 import { noteStep, unusedCauses, type Ledger, type StepEnd } from "./ledger.ts";
-import { endVolts_V, newStep, settleCamped, settleMixed, type MixedHours, type Step } from "./mixedHours.ts";
-
-/** What drives a bank, an hour a value: everything that the bank itself does not change. */
-export interface Drive {
-  readonly bank: BankModel;
-  /** length of the run [h] */
-  readonly hours: number;
-  /** share of both tanks at the start, 0 to 1 */
-  readonly startCharge: number;
-  /** loads at the bus while camped [W] */
-  readonly load_W: Float64Array;
-  /** plain heating elements while camped, at nominal volts [W]; null where there is none */
-  readonly element_W: Float64Array | null;
-  /** tracking charger: watts before its rating; plain charger: amps, rating applied */
-  readonly sun: Float64Array;
-  readonly sunTracks: boolean;
-  readonly sunMost_A: number;
-  /** share of the sun's output that shade leaves */
-  readonly kept: Float64Array;
-  /** driving and mains; null where parked throughout */
-  readonly mixed: MixedHours | null;
-}
+import { endVolts_V, settleCamped, settleMixed } from "./mixedHours.ts";
+import { newStep, type Step } from "./step.ts";
 
 /** What a run found. Hours from arrival; NaN where it did not happen. */
 export interface Found {

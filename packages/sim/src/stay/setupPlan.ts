@@ -4,8 +4,7 @@ import { prepareFeed, type FeedCircuit } from "../feed/index.ts";
 import { mustLie } from "../numeric/must.ts";
 import type { Bank, Setup } from "../study.ts";
 import { demandOf, together, type LoadDemand, type PartLoad } from "./demand.ts";
-import type { MixedHours } from "./mixedHours.ts";
-import type { Drive } from "./run.ts";
+import type { Drive, MixedHours } from "./drive.ts";
 import { arrivalHour, insideBankOffset_C, planeOf, type StayPlan } from "./stayPlan.ts";
 
 /** One setup on a stay, all but the sky worked out. `sun` is refilled for each sky by `harvest`. */

@@ -1,0 +1,41 @@
+import type { BankModel } from "../bank/bankModel.ts";
+import type { FeedCircuit } from "../feed/index.ts";
+
+/** What drives a bank, an hour a value: everything that the bank itself does not change. */
+export interface Drive {
+  readonly bank: BankModel;
+  /** length of the run [h] */
+  readonly hours: number;
+  /** share of both tanks at the start, 0 to 1 */
+  readonly startCharge: number;
+  /** loads at the bus while camped [W] */
+  readonly load_W: Float64Array;
+  /** plain heating elements while camped, at nominal volts [W]; null where there is none */
+  readonly element_W: Float64Array | null;
+  /** tracking charger: watts before its rating; plain charger: amps, rating applied */
+  readonly sun: Float64Array;
+  readonly sunTracks: boolean;
+  readonly sunMost_A: number;
+  /** share of the sun's output that shade leaves */
+  readonly kept: Float64Array;
+  /** driving and mains; null where parked throughout */
+  readonly mixed: MixedHours | null;
+}
+
+/**
+ * Hours of a trip that are not all camped: what part of each is parked, driven or on the mains, and the loads of each
+ * part. Shares of an hour run side by side from the state at its start.
+ */
+export interface MixedHours {
+  readonly parked: Float64Array;
+  readonly driving: Float64Array;
+  readonly mains: Float64Array;
+  readonly drivingLoad_W: Float64Array;
+  readonly drivingElement_W: Float64Array | null;
+  /** on the mains: loads left for the bank, ac loads gone to the mains */
+  readonly mainsLoad_W: Float64Array;
+  readonly mainsElement_W: Float64Array | null;
+  readonly feed: FeedCircuit | null;
+  /** 0 where there is no mains charger */
+  readonly mainsMost_A: number;
+}
