@@ -1,10 +1,10 @@
 import { bankModel, type BankModel } from "../bank/index.ts";
 import type { Setup } from "../study.ts";
 import type { Caution } from "./types.ts";
-import { cautionsOf } from "./wiringCautions.ts";
+import { wiringCautions } from "./wiringCautions.ts";
 import { chargeRun, type NextStage } from "./wiringCharge.ts";
 import { checklist } from "./wiringChecklist.ts";
-import { sizingAmps_A } from "./wiringConductor.ts";
+import { sizingAmps_A, sourceNominal_V } from "./wiringConductor.ts";
 import { fridgeRuns, otherRuns } from "./wiringOther.ts";
 import { safety, standards } from "./wiringSafety.ts";
 import type { WiringAnswer } from "./wiringTypes.ts";
@@ -32,7 +32,7 @@ function nextStage(stage: NextStage, stages: readonly NextStage[]): NextStage | 
 }
 
 const asks_A = ({ setup, model }: NextStage): number =>
-  setup.feed ? sizingAmps_A(setup.feed, model, 0.03 * model.bank.nominal_V) : 0;
+  setup.feed ? sizingAmps_A(setup.feed, model, 0.03 * sourceNominal_V(setup.feed)) : 0;
 
 function wiringOf({ setup, model }: NextStage, next: NextStage | null): WiringAnswer {
   const { charge, others, fridges, cautions } = solved(setup, model, next);
@@ -58,7 +58,7 @@ function solved(setup: Setup, model: BankModel, next: NextStage | null) {
   const charge = setup.feed ? chargeRun(setup.feed, model, next) : null;
   const others = otherRuns(setup, model);
   const fridges = fridgeRuns(setup, model);
-  return { charge, others, fridges, cautions: cautionsOf(setup, charge, others, fridges) };
+  return { charge, others, fridges, cautions: wiringCautions(setup, charge, others, fridges) };
 }
 
 /**

@@ -5,7 +5,7 @@ import { besideEngine } from "./wiringConductor.ts";
 import type { ChargeMoment, ChargeRunAnswer, FridgeRunAnswer, RunAnswer } from "./wiringTypes.ts";
 
 /** What is wrong with a setup's wiring, the gravest first: for `explain` as for `wiring`. */
-export function cautionsOf(
+export function wiringCautions(
   setup: Setup,
   charge: ChargeRunAnswer | null,
   others: readonly RunAnswer[],

@@ -25,6 +25,7 @@ import {
   sizeName,
   sizeToUse,
   sizingAmps_A,
+  sourceNominal_V,
   sold,
   thicker,
   thinnestOf_mm2,
@@ -41,7 +42,7 @@ export interface NextStage {
 
 /** The charge run of a setup: volts, amps, what holds them, and what to pull instead. */
 export function chargeRun(feed: Feed, model: BankModel, next: NextStage | null): ChargeRunAnswer {
-  const { nominal_V } = model.bank;
+  const nominal_V = sourceNominal_V(feed);
   const moments = momentsOf(feed, model);
   const starts = moments.filter(({ when }) => when === "start");
   const running_A = demand_A(feed, model);
@@ -87,7 +88,7 @@ const basisOf = (feed: Feed): string =>
 
 /** Copper for 3 %, 5 %, the converter's minimum, the amps, and for the setup that may come next. */
 function chargeSizes(feed: Feed, model: BankModel, next: NextStage | null): ConductorSize[] {
-  const { nominal_V } = model.bank;
+  const nominal_V = sourceNominal_V(feed);
   const forDrop = (purpose: ConductorSize["purpose"], drop_V: number) =>
     sizeForDrop(purpose, feed.path, sizingAmps_A(feed, model, drop_V), drop_V);
   const three = forDrop("3 % drop", 0.03 * nominal_V);
@@ -103,7 +104,7 @@ function chargeSizes(feed: Feed, model: BankModel, next: NextStage | null): Cond
 /** The size that the same way will need when the bank and the feed are the next setup's: cable is dear to pull twice. */
 function stageAfter(feed: Feed, { setup, model }: NextStage): ConductorSize {
   const then = setup.feed ?? feed;
-  const drop_V = 0.03 * model.bank.nominal_V;
+  const drop_V = 0.03 * sourceNominal_V(feed);
   const amps_A = sizingAmps_A(then, model, drop_V);
   const { area_mm2 } = thicker(
     sizeForDrop("stage after", feed.path, amps_A, drop_V),
@@ -123,7 +124,7 @@ function chargeFuses(feed: Feed, model: BankModel, running_A: number): FuseAdvic
     running_A,
     ampacity_A: ampacity,
     fault_A: fault_A(starterBattery.volts_V, starterBattery.resistance_Ohm),
-    nominal_V,
+    nominal_V: sourceNominal_V(feed),
   };
   const output_A = feed.kind === "converter" ? feed.rated_A * feed.count : running_A;
   const house = {
@@ -214,7 +215,7 @@ function pullSentence({ sizes, use, length_m }: Pick<ChargeRunAnswer, "sizes" | 
 function hopefulEfficiency(feed: Feed, model: BankModel): string[] {
   if (feed.kind !== "converter" || feed.efficiency <= converterEfficiency.high) return [];
   const { low, high } = converterEfficiency;
-  const drop_V = 0.03 * model.bank.nominal_V;
+  const drop_V = 0.03 * sourceNominal_V(feed);
   const [said_A, low_A] = [feed.efficiency, low].map((efficiency) =>
     sizingAmps_A({ ...feed, efficiency }, model, drop_V),
   );

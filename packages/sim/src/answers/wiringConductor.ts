@@ -63,6 +63,9 @@ export function sizingAmps_A(feed: Feed, model: BankModel, drop_V: number): numb
   return (feed.rated_A * feed.count * model.absorption_V) / feed.efficiency / input_V;
 }
 
+/** What a feed's source is called, whatever the bank is: 12 or 24. Drops are shares of it. [V] */
+export const sourceNominal_V = ({ source }: Feed): 12 | 24 => (source.volts > 18 ? 24 : 12);
+
 /** The lowest that a feed's source stands at for any part of a drive. [V] */
 export const lowest_V = ({ source }: Feed): number =>
   source.low_V === null || source.lowShare === 0 ? source.volts : source.low_V;

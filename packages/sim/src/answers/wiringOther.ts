@@ -45,10 +45,14 @@ interface RunCase {
 
 /** Inverter leads, panels to charger, and each fridge's feed, as the job gives them or of a usual length. */
 export function otherRuns(setup: Setup, model: BankModel): RunAnswer[] {
-  const runOf = (kind: WireRun["kind"]) => setup.runs?.find((run) => run.kind === kind) ?? null;
+  const { inverter, arrays } = setup;
+  const runsOf = (kind: WireRun["kind"]): (WireRun | null)[] => {
+    const given = setup.runs?.filter((run) => run.kind === kind) ?? [];
+    return given.length > 0 ? given : [null];
+  };
   return [
-    ...(setup.inverter ? [inverterRun(setup.inverter, model, runOf("inverter"))] : []),
-    ...(setup.arrays.length > 0 ? [solarRun(setup, model, runOf("solar"))] : []),
+    ...(inverter ? runsOf("inverter").map((run) => inverterRun(inverter, model, run)) : []),
+    ...(arrays.length > 0 ? runsOf("solar").map((run) => solarRun(setup, model, run)) : []),
   ];
 }
 
