@@ -31,7 +31,10 @@ export interface FeedCircuit {
   /** source to bank or converter, there and back */
   readonly resistance_Ohm: number;
   readonly shares: readonly SourceShare[];
-  /** the source's amps left for charging after loads fed on the way */
+  /**
+   * The source's amps left for charging after loads fed on the way. All that holds a relay besides the bank and the
+   * path's resistance: a fuse or a plug does not hold it back, it runs over them until one gives, and is flagged.
+   */
   readonly spare_A: number;
   /** the least of fuses, plugs and the source's spare amps, loads fed on the way taken off */
   readonly limit: AmpLimit;

@@ -11,7 +11,7 @@ export {
   type SourceShare,
 } from "./circuit.ts";
 export { converterInput_A, converterLimit, converterMost_A, type ConverterLimit } from "./converter.ts";
-export { relayAmps_A, relayLimit_A, relayOverruns, type Overrun } from "./relay.ts";
+export { relayAmps_A, relayOverruns, type Overrun } from "./relay.ts";
 export { ampacity_A, ampacityTable, areaForAmps_mm2, layingFactor, type Laying } from "./ampacity.ts";
 export * from "./alternator.ts";
 export { diameterCables, soldByDiameter, type DiameterCable } from "./byDiameter.ts";

@@ -2,13 +2,6 @@ import type { PathPiece } from "../study.ts";
 import type { FeedCircuit } from "./circuit.ts";
 import { onTheWayThrough_A, pieceLimit_A, pieceName } from "./path.ts";
 
-/**
- * What a relay is held to besides the bank and the path's resistance: the source's spare amps. A plug or a fuse does not
- * hold it back: it runs over them until one gives, and is flagged.
- * @returns [A]
- */
-export const relayLimit_A = (circuit: FeedCircuit): number => circuit.spare_A;
-
 /** A piece that a relay runs over its rating. */
 export interface Overrun {
   readonly by: "fuse" | "plug";

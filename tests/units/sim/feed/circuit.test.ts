@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { prepareFeed, relayLimit_A, relayOverruns } from "../../../../packages/sim/src/feed/index.ts";
+import { prepareFeed, relayOverruns } from "../../../../packages/sim/src/feed/index.ts";
 import type { ConverterFeed, PathPiece, RelayFeed } from "../../../../packages/sim/src/study.ts";
 
 const path: PathPiece[] = [
@@ -35,7 +35,7 @@ it("adds up the path: cable there and back at 40 °C, and the plug", () => {
 
 it("holds a relay to the source alone, and flags the fuse that it runs over", () => {
   const circuit = prepareFeed(relay);
-  expect(relayLimit_A(circuit)).toBe(60);
+  expect(circuit.spare_A).toBe(60);
   expect(circuit.converter).toBeNull();
   expect(relayOverruns(path, 40)).toEqual([{ by: "fuse", name: "30 A fuse", rated_A: 30, carried_A: 40 }]);
   expect(relayOverruns(path, 29)).toEqual([]);
