@@ -62,8 +62,8 @@ export function bendtQuantile({ least, most, gamma }: Bendt, share: number): num
   const width = most - least;
   if (Math.abs(gamma) * width < 1e-9) return least + share * width;
   return gamma > 0
-    ? most + Math.log1p((1 - share) * Math.expm1(-gamma * width)) / gamma
-    : least + Math.log1p(share * Math.expm1(gamma * width)) / gamma;
+    ? Math.max(least, most + Math.log1p((1 - share) * Math.expm1(-gamma * width)) / gamma)
+    : Math.min(most, least + Math.log1p(share * Math.expm1(gamma * width)) / gamma);
 }
 
 /** x such that coth x - 1/x = r, for |r| < 1: Newton from Cohen's (1991) rational guess. */
