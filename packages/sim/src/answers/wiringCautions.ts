@@ -27,7 +27,7 @@ function chargeCautions(setup: Setup, feed: Feed, charge: ChargeRunAnswer): Caut
   const starts = charge.moments.filter(({ when }) => when === "start");
   return [
     ...starts.flatMap((moment) => lowSource(feed, moment)),
-    ...starts.filter(({ limitedBy }) => limitedBy === "cable").map((moment) => cableHolds(feed, moment)),
+    ...starts.filter(cableTells).map((moment) => cableHolds(feed, moment)),
     ...overruns(feed, charge),
     ...fuseFaults(feed),
     ...hotPlug(feed, charge),
@@ -52,6 +52,10 @@ function lowSource(feed: Feed, { source_V, weight, delivered_A, limitedBy }: Cha
   const text = `A relay on a variable-voltage alternator: it stands at ${source_V} V ${when}, and ${amps}. A relay cannot raise volts; a DC-DC charger can.`;
   return [{ code: "feed-relay-low-volts", text }];
 }
+
+/** A caution only where the cable costs a tenth of the amps or more (chosen). */
+const cableTells = ({ limitedBy, gain_A, delivered_A }: ChargeMoment): boolean =>
+  limitedBy === "cable" && gain_A >= 0.1 * (delivered_A + gain_A);
 
 function cableHolds(feed: Feed, { source_V, delivered_A, gain_A, limit }: ChargeMoment): Caution {
   const where = feed.kind === "converter" ? "the converter" : "the bank";

@@ -169,7 +169,7 @@ function sentenceOf(peak: Omit<LoadPeak, "sentence">, inverter: Inverter | null,
   if (verdict === "bms-limit")
     return `${at}: more than the battery's own protection (BMS) lets out, so it drops everything.`;
   const what = ac_W > 0 ? "the inverter" : "the cut-off";
-  if (tripsBelow === null) return `${at}; it runs at any charge.`;
+  if (tripsBelow === null || tripsBelow < 0.02) return `${at}; it runs at any charge.`;
   if (tripsBelow >= 1) return `${at}: it trips ${what} even with the bank full.`;
   return `${at}; it trips ${what} below ${pct(tripsBelow)}.`;
 }
