@@ -1,5 +1,6 @@
 import type { SetupPlan } from "../stay/index.ts";
 import type { Caution } from "./types.ts";
+import { feedCautions } from "./wiring.ts";
 
 /** What the person must be told of a setup, each once. */
 export function cautionsOf({ setup, bank, plan }: SetupPlan): Caution[] {
@@ -26,5 +27,5 @@ export function cautionsOf({ setup, bank, plan }: SetupPlan): Caution[] {
   if (plan.trip.drives !== null && setup.feed === null) {
     say("no-feed", "The trip has driving days but no charge feed from the vehicle: driving adds nothing.");
   }
-  return cautions;
+  return [...cautions, ...feedCautions(setup, bank.temp_C)];
 }

@@ -1,6 +1,8 @@
 import type { Found, SetupPlan } from "../stay/index.ts";
-import type { PeakAnswer } from "./types.ts";
+import type { LoadPeak } from "./wiringTypes.ts";
+import { peakBank, peaks } from "./wiringPeaks.ts";
 
-export function peaksOf(_setupPlan: SetupPlan, _found: Found): PeakAnswer[] {
-  return [];
+/** Each large load at the lowest charge of the stay. */
+export function peaksOf({ setup, bank }: SetupPlan, { lowest }: Found): LoadPeak[] {
+  return peaks(setup.loads, setup.inverter, peakBank(bank), lowest);
 }
