@@ -36,7 +36,7 @@ const extremesChecks = ends.map(([id, expected, got, abs]): Check => ({
 }));
 
 /**
- * The other published shape of a day, for clear design days (ASHRAE), is not computed by us. Ours must lie by it: the mean
- * difference over 24 hours is 0 within 0.03 of the range, and no hour is further off than 0.16 (it is steeper at sunrise).
+ * The other published shape of a day in the fixture, for clear design days (ASHRAE), is not what we compute; that our daily
+ * mean lies by its is a unit test of the air.
  */
 export const airChecks: readonly Check[] = [...shape, ...extremesChecks];
