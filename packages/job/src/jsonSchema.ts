@@ -12,7 +12,7 @@ export function jobJsonSchema(): z.core.JSONSchema.JSONSchema {
     override: ({ zodSchema, jsonSchema }) => {
       if (!quantities.has(zodSchema)) return;
       const { description, ...number } = jsonSchema;
-      for (const key of Object.keys(number)) delete jsonSchema[key];
+      for (const key of Object.keys(number)) Reflect.deleteProperty(jsonSchema, key);
       jsonSchema.anyOf = [number, inWords];
       if (description !== undefined) jsonSchema.description = description;
     },

@@ -57,7 +57,9 @@ export async function resolve(job: Job, options: ResolveOptions = {}): Promise<R
 /** Looks up what `resolveWith` needs. The result is plain data and can be posted to a worker. */
 export async function findClimates(job: Job): Promise<JobClimates | { readonly faults: readonly Fault[] }> {
   const place = await findClimate(job.place);
-  const match = await Promise.all(job.match.map((seen) => (seen.place === null ? null : findClimate(seen.place))));
+  const match = await Promise.all(
+    job.match.map(async (seen) => (seen.place === null ? null : findClimate(seen.place))),
+  );
   const missing: Found[] = [
     ...placeFaults(["place", "id"], place),
     ...match.flatMap((seen, i) => placeFaults(["match", i, "place", "id"], seen)),

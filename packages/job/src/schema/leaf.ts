@@ -155,3 +155,10 @@ export function fields<const S extends z.core.$ZodLooseShape>(about: string, sha
     .strictObject(shape, { error: (issue) => (issue.code === "unrecognized_keys" ? known : `an object: { ${known} }`) })
     .describe(about);
 }
+
+/** One of several objects told apart by their `kind`. */
+export function kinds<const T extends readonly [z.core.$ZodTypeDiscriminable, ...z.core.$ZodTypeDiscriminable[]]>(
+  options: T,
+): z.ZodDiscriminatedUnion<T, "kind"> {
+  return z.discriminatedUnion("kind", options, { error: "an object with a `kind`" });
+}

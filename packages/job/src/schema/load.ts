@@ -1,6 +1,6 @@
 import * as z from "zod";
 import { loadDefaults as d } from "../defaults.ts";
-import { choice, fields, flag, id, line, list, quantity, whole } from "./leaf.ts";
+import { kinds, choice, fields, flag, id, line, list, quantity, whole } from "./leaf.ts";
 
 const clock = (about: string): z.ZodNumber => quantity(about, "clock_h", 0, 24);
 const everyDays = whole("Only on days 0, n, 2n, … counted from arrival", 1, 60).default(d.everyDays);
@@ -92,8 +92,6 @@ export const absorptionFridge = fields("An absorption (three-way) fridge", {
   thermostat: thermostat.default(d.thermostat),
 });
 
-export const load = z
-  .discriminatedUnion("kind", [appliance, compressorFridge, absorptionFridge])
-  .describe("Something that runs");
+export const load = kinds([appliance, compressorFridge, absorptionFridge]).describe("Something that runs");
 
 export type LoadInJob = z.output<typeof load>;

@@ -1,7 +1,7 @@
 import { diameterCables } from "@stayput/sim";
 import * as z from "zod";
 import { feedDefaults as d } from "../defaults.ts";
-import { fields, id, choice, line, list, quantities, quantity } from "./leaf.ts";
+import { kinds, fields, id, choice, line, list, quantities, quantity } from "./leaf.ts";
 
 const name = line("What to call it", 80).optional();
 
@@ -49,7 +49,7 @@ export const fedLoad = fields("Something fed on the way, at this point of the pa
   name,
 });
 
-export const piece = z.discriminatedUnion("kind", [fuse, cable, plug, fedLoad]).describe("A piece of the path");
+export const piece = kinds([fuse, cable, plug, fedLoad]).describe("A piece of the path");
 
 export const path = list("From the source to the far end, in order", piece, 30, 1);
 

@@ -1,6 +1,6 @@
 import * as z from "zod";
 import { arrayDefaults, bankDefaults, feedDefaults, inverterDefaults } from "../defaults.ts";
-import { choice, fields, id, line, list, plain, quantity, whole } from "./leaf.ts";
+import { kinds, choice, fields, id, line, list, plain, quantity, whole } from "./leaf.ts";
 import { load } from "./load.ts";
 import { path, run } from "./path.ts";
 
@@ -96,9 +96,7 @@ export const converterFeed = fields("Through a DC-DC charger", {
   path,
 });
 
-export const feed = z
-  .discriminatedUnion("kind", [relayFeed, converterFeed])
-  .describe("How the bank is charged while driving");
+export const feed = kinds([relayFeed, converterFeed]).describe("How the bank is charged while driving");
 
 export const inverter = fields("The inverter", {
   rated_W: quantity("Continuous rating", "power_W", 50, 20000),

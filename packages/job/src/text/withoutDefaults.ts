@@ -6,9 +6,9 @@ type Fields = Record<string, unknown>;
 /** A parsed value less what its schema would fill in again: what a person would have written. */
 export function withoutDefaults(schema: Schema, value: unknown): unknown {
   const inner = unwrap(schema);
-  if (inner instanceof z.ZodUnion) return withoutDefaults(optionFor(inner.options as readonly Schema[], value), value);
+  if (inner instanceof z.ZodUnion) return withoutDefaults(optionFor(inner.options, value), value);
   if (inner instanceof z.ZodArray && Array.isArray(value)) {
-    return value.map((entry) => withoutDefaults(inner.element as Schema, entry));
+    return value.map((entry) => withoutDefaults(inner.element, entry));
   }
   if (!(inner instanceof z.ZodObject) || typeof value !== "object" || value === null) return value;
   const shape = inner.shape as Record<string, Schema>;
@@ -26,7 +26,7 @@ function isDefault(schema: Schema | undefined, value: unknown): boolean {
 
 function unwrap(schema: Schema): Schema {
   const wraps = schema instanceof z.ZodOptional || schema instanceof z.ZodNullable || schema instanceof z.ZodDefault;
-  return wraps ? unwrap(schema.unwrap() as Schema) : schema;
+  return wraps ? unwrap(schema.unwrap()) : schema;
 }
 
 /** The option of a union that a parsed value came through. */

@@ -47,7 +47,7 @@ function walk(schemas: readonly Schema[], value: unknown, keys: Keys, leaf: Leaf
   const here = schemas.flatMap(unwrap);
   if (typeof value === "string") return readText(here, value, keys, leaf);
   if (Array.isArray(value)) {
-    const elements = here.flatMap((schema) => (schema instanceof z.ZodArray ? [schema.element as Schema] : []));
+    const elements = here.flatMap((schema) => (schema instanceof z.ZodArray ? [schema.element] : []));
     return elements.length === 0 ? value : value.map((entry, i) => walk(elements, entry, [...keys, i], leaf));
   }
   if (typeof value !== "object" || value === null) return value;
@@ -64,9 +64,9 @@ function walk(schemas: readonly Schema[], value: unknown, keys: Keys, leaf: Leaf
 
 /** The schemas inside optional, nullable, default and union, which say nothing of the value itself. */
 function unwrap(schema: Schema): Schema[] {
-  if (schema instanceof z.ZodUnion) return schema.options.flatMap((option) => unwrap(option as Schema));
+  if (schema instanceof z.ZodUnion) return schema.options.flatMap((option) => unwrap(option));
   if (schema instanceof z.ZodOptional || schema instanceof z.ZodNullable || schema instanceof z.ZodDefault) {
-    return unwrap(schema.unwrap() as Schema);
+    return unwrap(schema.unwrap());
   }
   return [schema];
 }
