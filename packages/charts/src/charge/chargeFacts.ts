@@ -40,7 +40,8 @@ export function chargeTable(picture: ChargePicture, { locale }: FactOptions = {}
 function sentence(setup: ChargeSetup, { horizon_days, arrival_h }: ChargePicture, locale: string | undefined): string {
   const { p10, p50, p90 } = setup.days;
   const lasts = `${setup.name} lasts ${sayDays(p50, horizon_days, locale)}`;
-  const range = p10 === null ? "" : ` (${sayRange(p10, p90, horizon_days, locale)})`;
+  const between = sayRange(p10, p90, horizon_days, locale);
+  const range = between === sayDays(p50, horizon_days, locale) ? "" : ` (${between})`;
   return `${lasts}${range}${p50 === null ? "" : `, flat ${sayMoment(p50, arrival_h)}`}`;
 }
 

@@ -2,7 +2,7 @@ import { area, line } from "d3";
 import { nothing, svg, type SVGTemplateResult } from "lit";
 import { dashOf } from "../paper/lineStyles.ts";
 import { px } from "../paper/numbers.ts";
-import { textWidth_px } from "../paper/labels.ts";
+import { firstFree, textWidth_px, type Box } from "../paper/labels.ts";
 import { rectAt, ruleAt, textAt, type Part } from "../paper/parts.ts";
 import { sayNumber, sayPercent } from "../paper/words.ts";
 import type { ChargePicture, ChargeSetup } from "./chargePicture.ts";
@@ -148,19 +148,29 @@ const reserveLevels = (setups: readonly ChargeSetup[]): number[] => [
 export const reserveRules = (setups: readonly ChargeSetup[], { box, scales }: PlotFrame): SVGTemplateResult =>
   svg`<g>${reserveLevels(setups).map((level) => ruleAt(box.left, scales.y(level), box.right, scales.y(level), "reserve"))}</g>`;
 
-/** The reserves' names, each on whichever stretch of its rule the medians keep furthest from. */
+/** The reserves' names, each over or under whichever stretch of its rule the medians keep furthest from. */
 export function reserveNames(setups: readonly ChargeSetup[], frame: PlotFrame): SVGTemplateResult {
-  const { box, scales, locale } = frame;
+  const { box, locale } = frame;
+  const taken: Box[] = [];
+  const inside = { x: box.left, y: box.top, width: box.right - box.left, height: box.bottom - box.top };
   return svg`<g>${reserveLevels(setups).map((level) => {
     const text = `reserve ${sayPercent(level, locale)}`;
-    const width = textWidth_px(text);
-    const room = box.right - box.left - width - 8;
-    const starts = [0, 0.25, 0.5, 0.75, 1].map((share) => box.left + 4 + share * room);
-    const best = starts.reduce((a, b) =>
-      clearance(setups, level, b, width, frame) > clearance(setups, level, a, width, frame) + 0.03 ? b : a,
-    );
-    return textAt(best, scales.y(level) - 4, text, "note halo");
+    const spot = firstFree(reserveSpots(setups, level, textWidth_px(text), frame), taken, inside);
+    if (!spot) return nothing;
+    taken.push(spot);
+    return textAt(spot.x, spot.y + 11, text, "note halo");
   })}</g>`;
+}
+
+/** Places for a reserve's name, the clearest first; of places alike to a few percent, the leftmost and upper. */
+function reserveSpots(setups: readonly ChargeSetup[], level: number, width: number, frame: PlotFrame): Box[] {
+  const { box, scales } = frame;
+  const room = box.right - box.left - width - 8;
+  const starts = [0, 0.25, 0.5, 0.75, 1].map((share) => box.left + 4 + share * room);
+  const clear = (x: number) => Math.round(clearance(setups, level, x, width, frame) * 25);
+  const best = [...starts].sort((a, b) => clear(b) - clear(a) || a - b);
+  const y = scales.y(level);
+  return [y - 15, y + 2].flatMap((top) => best.map((x) => ({ x, y: top, width, height: 14 })));
 }
 
 /** The least distance in charge between any median and a level, over a stretch of pixels. */

@@ -1,7 +1,7 @@
 import { scaleLinear, type ScaleLinear } from "d3";
 import { nothing, svg, type SVGTemplateResult } from "lit";
 import { hatchDefs, hatchFill } from "../paper/hatches.ts";
-import { fitText, textWidth_px } from "../paper/labels.ts";
+import { bold, fitText, overlaps, textWidth_px, type Box } from "../paper/labels.ts";
 import { clamp, nearest, px, sizeOf } from "../paper/numbers.ts";
 import { emptyNote, rectAt, ruleAt, sheetOf, textAt, type Part } from "../paper/parts.ts";
 import type { ChartGeometry, ChartOptions } from "../paper/picture.ts";
@@ -101,8 +101,15 @@ function hourAxis({ box, x }: DayLayout): SVGTemplateResult {
   )}</g>`;
 }
 
-const sideNames = ({ box, y }: DayLayout): SVGTemplateResult =>
-  svg`${textAt(box.left + 6, box.top + 14, "in, Wh each hour", "strong halo")}${textAt(box.left + 6, Math.max(y(0) + 16, box.bottom - 7), "out", "strong halo")}`;
+const sideNames = (layout: DayLayout): SVGTemplateResult =>
+  svg`${sideBoxes(layout).map(({ x, y, text }) => textAt(x, y + 12, text, "strong halo"))}`;
+
+/** The names of the two sides at the left edge, which a load's own name keeps clear of. */
+const sideBoxes = ({ box, y }: DayLayout): (Box & { readonly text: string })[] =>
+  [
+    { text: "in, Wh each hour", top: box.top + 2 },
+    { text: "out", top: Math.max(y(0) + 4, box.bottom - 19) },
+  ].map(({ text, top }) => ({ text, x: box.left + 6, y: top, width: textWidth_px(text) * bold, height: 16 }));
 
 /** A layer's outline over one stretch of hours: out along its far edge and back along its near one. */
 function runPath({ Wh, from, side }: DayLayer, [first, end]: [number, number], { x, y }: DayLayout): string {
@@ -126,7 +133,7 @@ function drawLayer(layer: DayLayer, layout: DayLayout, id: string): SVGTemplateR
 /** The largest box of whole hours a line of text fits in, if any. */
 function roomFor(layer: DayLayer, { x, y }: DayLayout): { x: number; y: number } | null {
   const sign = layer.side === "in" ? 1 : -1;
-  const width_px = textWidth_px(layer.name) + 8;
+  const width_px = textWidth_px(layer.name) * bold + 4;
   const span = Math.ceil(width_px / (x(1) - x(0)));
   let best: { x: number; y: number; height: number } | null = null;
   for (let h = 0; h + span <= 24; h++) {
@@ -143,8 +150,11 @@ function roomFor(layer: DayLayer, { x, y }: DayLayout): { x: number; y: number }
 function nameOn(layer: DayLayer, layout: DayLayout): Part {
   const room = roomFor(layer, layout);
   if (!room) return nothing;
-  const classes = "hatch" in layer.look || layer.id === "sunUnused" ? "strong middle halo" : "strong middle";
-  return textAt(room.x, room.y + 4, layer.name, classes);
+  const width = textWidth_px(layer.name) * bold;
+  const own = { x: room.x - width / 2, y: room.y - 8, width, height: 16 };
+  if (sideBoxes(layout).some((side) => overlaps(own, side))) return nothing;
+  const hatched = "hatch" in layer.look || layer.id === "sunUnused";
+  return textAt(room.x, room.y + 4, layer.name, hatched ? "strong middle halo" : "strong middle");
 }
 
 /** Swatch, name and the day's energy of each layer in the order of the pile: beside it, or under it on a phone. */

@@ -6,7 +6,7 @@ import { emptyNote, rectAt, ruleAt, sheetOf, textAt, type Part } from "../paper/
 import type { ChartGeometry, ChartOptions } from "../paper/picture.ts";
 import { sayFixed, sayNumber, saySigned, withUnit } from "../paper/words.ts";
 import { runSummary } from "./runFacts.ts";
-import type { RunPicture, RunPoint } from "./runPicture.ts";
+import type { RunPicture, RunPlace } from "./runPicture.ts";
 
 const axis_px = 24;
 const dropWidth_px = 62;
@@ -63,10 +63,12 @@ export function runChart(picture: RunPicture, options: ChartOptions): SVGTemplat
 }
 
 function axis(layout: RunLayout): SVGTemplateResult {
-  const { x, top, height_px, width_px, picture, options, head } = layout;
+  const { x, height_px, options, head } = layout;
   const y = head.length * 16 + 18;
   const [from, to] = x.range() as [number, number];
-  const ticks = x.ticks(Math.max(2, Math.floor((to - from) / 64)));
+  const wanted = x.ticks(Math.max(2, Math.floor((to - from) / 64)));
+  const step_px = wanted.length > 1 ? x(wanted[1] as number) - x(wanted[0] as number) : to - from;
+  const ticks = wanted.filter((_, i) => i % Math.ceil(48 / step_px) === 0); // d3 may give more than asked for
   const decimals = ticks.some((volts) => Math.abs(volts - Math.round(volts)) > 1e-9) ? 1 : 0;
   return svg`<g>${ticks.map(
     (volts) =>
@@ -83,7 +85,7 @@ function minimum({ picture, x, height_px, width_px, top, options }: RunLayout): 
 }
 
 /** The fall from the place before to this one, with its size in words and what lies there. */
-function between(point: RunPoint, i: number, layout: RunLayout): Part {
+function between(point: RunPlace, i: number, layout: RunLayout): Part {
   const before = layout.picture.points[i - 1];
   if (!before) return nothing;
   const { x, left, options, width_px } = layout;
@@ -95,7 +97,7 @@ function between(point: RunPoint, i: number, layout: RunLayout): Part {
   return svg`${ruleAt(x(before.volts), y1, x(point.volts), y2, "plain")}${piece}${textAt(at, middle + 4, drop, "note halo")}`;
 }
 
-function place(point: RunPoint, i: number, layout: RunLayout): SVGTemplateResult {
+function place(point: RunPlace, i: number, layout: RunLayout): SVGTemplateResult {
   const { x, left, options, picture } = layout;
   const y = rowY(layout, i);
   const short = picture.minimum_V !== undefined && point.volts < picture.minimum_V;

@@ -1,4 +1,4 @@
-import type { SizeGrid, SizePoint } from "@stayput/sim";
+import type { SizeAnswer, SizeGrid, SizePoint } from "@stayput/sim";
 
 /** Bank against array: the chance of lasting, the sizes found, and the setups in hand. */
 export interface SizePicture {
@@ -16,3 +16,17 @@ export interface SizePicture {
   /** currency code of the points' prices, ISO 4217; left out, prices are plain numbers */
   readonly currency?: string | undefined;
 }
+
+/** A size answer with the corners of every staircase as the points to choose from. */
+export const sizePictureOf = (
+  answer: SizeAnswer,
+  grid: SizeGrid | null,
+  setups: SizePicture["setups"],
+  currency?: string,
+): SizePicture => ({
+  grid,
+  points: answer.staircases.flatMap(({ corners }) => corners),
+  setups,
+  asked: { nights: answer.nights, chance: answer.chance },
+  currency,
+});

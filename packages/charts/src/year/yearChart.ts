@@ -87,10 +87,10 @@ function monthShade({ picture, x, box }: YearLayout): Part {
 function shownRungs({ y, top_days, picture }: YearLayout): number[] {
   const asked = askedNights(picture, top_days);
   const clear = (days: number) => asked === null || Math.abs(y(days) - y(asked)) >= 13;
-  const shown = [top_days];
+  const shown = [top_days]; // the top rung holds its place even where the nights asked take over its words
   for (const rung of rungs.filter((days) => days > 0 && days < top_days && clear(days)).reverse())
     if (y(rung) - y(shown.at(-1) as number) >= 15 && y(0) - y(rung) >= 15) shown.push(rung);
-  return [...shown, 0];
+  return [...shown.filter(clear), 0];
 }
 
 const askedNights = ({ nights }: YearPicture, top_days: number): number | null =>
