@@ -1,47 +1,58 @@
 import { chemistries } from "../bank/chemistries.ts";
-import type { SizeRequest, SizeStaircase } from "./sizeTypes.ts";
+import { pointAt, type Place } from "./sizeChoice.ts";
+import { worstOf, type Pair } from "./sizeLadder.ts";
+import type { SizeRequest, SizeStep } from "./sizeTypes.ts";
 import type { SizePoint } from "./types.ts";
+import { counted, monthName, outOf100 } from "./words.ts";
 
-const named = ({ bank_Ah, array_W, chemistry }: SizePoint): string =>
-  `${bank_Ah} Ah of ${chemistries[chemistry].name} with ${array_W} W`;
+/** "200 Ah of AGM with 300 W of panels". */
+export const named = ({ bank_Ah, array_W, chemistry }: Pair): string =>
+  `${bank_Ah} Ah of ${chemistries[chemistry].name} with ${array_W > 0 ? `${array_W} W of panels` : "no panels"}`;
 
-const percent = (share: number): string => `${Math.round(share * 100)} %`;
+/** "14 nights in 90 of 100 trips". */
+export const asked = ({ nights, chance }: SizeRequest): string =>
+  `${counted(nights, "night")} in ${Math.round(chance * 1000) / 10} of 100 trips`;
 
-const asked = ({ nights, chance, months }: SizeRequest): string =>
-  `${nights} ${nights === 1 ? "night" : "nights"} with a chance of ${percent(chance)}${months.length > 1 ? " in the worst of the months asked" : ""}`;
+/** "in June", "even in July, the worst of the months asked". */
+export const inMonth = (month: number, { months }: SizeRequest): string =>
+  months.length > 1 ? `even in ${monthName(month)}, the worst of the months asked` : `in ${monthName(month)}`;
 
-export function reasonForPick(request: SizeRequest, pick: SizePoint, fitting: readonly SizePoint[]): string {
-  const by =
-    pick.price !== null
-      ? "the cheapest"
-      : pick.mass_kg !== null
-        ? "the lightest (prices are not all known)"
-        : "the smallest (neither prices nor masses are all known)";
-  const among =
-    fitting.length === 1 ? "the only pair that fits" : `${by} of the ${fitting.length} smallest pairs that do`;
-  return `${named(pick)} lasts ${asked(request)}, in ${percent(pick.chance)} of skies: ${among}.`;
+export function reasonForPick(request: SizeRequest, place: Place, fitting: number, nominal_V: number): string {
+  const pick = pointAt(place);
+  const { month } = worstOf(place.ladder, place.b, place.a);
+  const volts = nominal_V === 12 ? "" : ` (at ${nominal_V} V)`;
+  return (
+    `${named(pick)}${volts} lasts ${counted(request.nights, "night")} in ${outOf100(pick.chance)} trips ` +
+    `${inMonth(month, request)}; ${Math.round(request.chance * 1000) / 10} were asked. ${whyThatOne(pick, fitting)}`
+  );
 }
 
-/** Roof, payload and budget, or the sun itself: told apart by what the ladder could do without them. */
-export function whatStandsInTheWay(
-  request: SizeRequest,
-  staircases: readonly SizeStaircase[],
-  nearest: SizePoint | null,
-): string {
-  const corners = staircases.flatMap(({ corners }) => corners);
-  const miss =
-    nearest === null
-      ? "No pair fits roof, payload and budget at all."
-      : `The nearest is ${named(nearest)}, with a chance of ${percent(nearest.chance)}.`;
-  if (corners.length > 0) {
-    const why = [request.budget === null ? "" : "the budget", request.payload_kg === null ? "" : "the payload"].filter(
-      (text) => text !== "",
-    );
-    return `${named(corners[0]!)} would last ${asked(request)}, but not within ${why.join(" and ")}. ${miss}`;
-  }
-  const roofHolds = request.roof_W !== null && request.arrays.some(({ watts }) => watts > request.roof_W!);
-  const sun = roofHolds
-    ? `the roof, which takes no more than ${request.roof_W} W, stands in the way`
-    : "more sun than the largest array on the ladder gives in those months, a smaller load, or charging on the way is needed";
-  return `Nothing on the ladder lasts ${asked(request)}: ${sun}. ${miss}`;
+function whyThatOne({ price, mass_kg }: SizePoint, fitting: number): string {
+  if (fitting === 1) return "No smaller pair does it.";
+  const others = `the ${fitting} smallest pairs that do it`;
+  if (price !== null) return `It is the cheapest of ${others}.`;
+  if (mass_kg !== null) return `It is the lightest of ${others}; their prices are not all known.`;
+  return `It has the smallest bank of ${others}; neither prices nor masses are all known.`;
+}
+
+const steps: Readonly<Record<SizeStep["change"], string>> = {
+  "smaller-bank": "The next smaller bank",
+  "larger-bank": "The next larger bank",
+  "smaller-array": "The next smaller array",
+  "larger-array": "The next larger array",
+};
+
+export function saidOfStep(change: SizeStep["change"], point: SizePoint, pick: SizePoint): string {
+  const what = change.endsWith("bank") ? `${point.bank_Ah} Ah` : `${point.array_W} W`;
+  const chance =
+    point.chance === pick.chance
+      ? `no change, ${outOf100(point.chance)} trips`
+      : `${outOf100(point.chance)} trips instead of ${outOf100(pick.chance)}`;
+  return `${steps[change]}, ${what}: ${chance}${priceOfStep(point, pick)}.`;
+}
+
+function priceOfStep(point: SizePoint, pick: SizePoint): string {
+  if (point.price === null || pick.price === null || point.price === pick.price) return "";
+  const by = Math.round(Math.abs(point.price - pick.price)).toLocaleString("en-GB");
+  return point.price < pick.price ? `, for ${by} less` : `, for ${by} more`;
 }

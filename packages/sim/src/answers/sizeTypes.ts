@@ -46,16 +46,27 @@ export interface SizeStaircase {
 export interface SizeStep {
   readonly change: "smaller-bank" | "larger-bank" | "smaller-array" | "larger-array";
   readonly point: SizePoint;
+  /** the step in a sentence: "One bank size smaller, 150 Ah: lasts 74 trips in 100 instead of 93." */
+  readonly said: string;
 }
+
+/** What keeps every pair on the ladder from doing it. */
+export type Obstacle = "roof" | "sun" | "load" | "budget" | "payload" | "prices-not-known" | "masses-not-known";
 
 export interface SizeAnswer {
   readonly nights: number;
   readonly chance: number;
   readonly months: readonly number[];
   readonly staircases: readonly SizeStaircase[];
-  /** corners that also fit payload and budget, the pick first */
+  /** corners that also fit payload and budget, the pick first (which is no corner where a larger size costs less) */
   readonly fitting: readonly SizePoint[];
   readonly pick: SizePoint | null;
+  /** of the months asked, the one in which the pick, or the nearest, does worst; null where there is neither */
+  readonly worstMonth: number | null;
+  /** least rating of a solar charger that never holds the pick's array back [A]; null where there is no pick */
+  readonly charger_A: number | null;
+  /** where nothing does it: what stands in the way */
+  readonly inTheWay: readonly Obstacle[];
   /** why that one, or what stands in the way, in a sentence */
   readonly reason: string;
   readonly steps: readonly SizeStep[];

@@ -21,6 +21,8 @@ const plainRoof: SolarArray = {
  * so that a candidate costs one recurrence a sky. Skies run from the dullest up, so that a candidate that fails, fails soon.
  */
 export interface Trial {
+  /** of arrival, 1 to 12 */
+  readonly month: number;
   readonly setupPlan: SetupPlan;
   /** for each sky, sun of one watt by hour of the trip: watts behind a tracking charger, amps through a plain one */
   readonly sunPerWatt: readonly Float64Array[];
@@ -42,7 +44,21 @@ export function makeTrial(study: Study, setup: Setup, month: number, nights: num
     shine(plan, clearness);
     return sunOfOneWatt(setupPlan, arrays);
   });
-  return { setupPlan, sunPerWatt, scratchSun: new Float64Array(plan.hours), count: { runs: 0 } };
+  return { month, setupPlan, sunPerWatt, scratchSun: new Float64Array(plan.hours), count: { runs: 0 } };
+}
+
+/** What loads take and what one watt of array brings, a day, camped, in the mean over all skies. */
+export function meanBalance({ setupPlan, sunPerWatt }: Trial): { load_Wh_day: number; sunPerWatt_Wh_day: number } {
+  const { plan, parked, setup } = setupPlan;
+  const hours = plan.hours;
+  const volts = setup.solarCharger?.kind === "pwm" ? setup.bank.nominal_V : 1;
+  let load_Wh = 0;
+  let sun_Wh = 0;
+  for (let i = 0; i < hours; i++) {
+    load_Wh += parked.load_W[i]! + (parked.element_W?.[i] ?? 0);
+    for (const one of sunPerWatt) sun_Wh += one[i]! * plan.kept[i]! * volts;
+  }
+  return { load_Wh_day: (load_Wh * 24) / hours, sunPerWatt_Wh_day: (sun_Wh * 24) / hours / sunPerWatt.length };
 }
 
 const total = (series: Float64Array): number => series.reduce((sum, value) => sum + value, 0);
