@@ -1,0 +1,173 @@
+import { sayNumber, sayPercent, sizeKind } from "@stayput/charts";
+import type { SizePoint } from "@stayput/sim";
+import { html, nothing, type TemplateResult } from "lit";
+import type { JobInput } from "@stayput/job";
+import { insertAt } from "../store/at.ts";
+import { edit } from "../store/edit.ts";
+import { newId } from "../sheet/newId.ts";
+import type { LongAnswer } from "../worker/askLong.ts";
+import type { Read } from "../worker/protocol.ts";
+import type { Slip } from "./longDesk.ts";
+import { sizeData } from "./pictures.ts";
+import { workingView } from "./workingView.ts";
+
+export interface SizeViewOptions {
+  readonly host: HTMLElement;
+  readonly read: Read;
+  readonly setup: string;
+  readonly slip: Slip<Extract<LongAnswer, { kind: "sizes" }>>;
+  readonly chemistry: string;
+  readonly choose: (chemistry: string) => void;
+  readonly ask: () => void;
+  readonly cancel: () => void;
+}
+
+const chemistryNames: Readonly<Record<string, string>> = {
+  agm: "AGM",
+  gel: "gel",
+  flooded: "flooded lead-acid",
+  lfp: "lithium iron phosphate",
+};
+
+/** What size: worked out when asked, since it tries hundreds of pairs; each size found can become a proposal. */
+export function sizeView(options: SizeViewOptions): TemplateResult {
+  const { read, slip, setup } = options;
+  const { answer, progress, stale, fault } = slip;
+  const grids = answer?.grids ?? [];
+  const own = read.study.setups.find(({ id }) => id === setup)?.bank.chemistry;
+  const asked = options.chemistry === "" ? (answer?.size.pick?.chemistry ?? own) : options.chemistry;
+  const chemistry = grids.find((grid) => grid.chemistry === asked)?.chemistry ?? grids[0]?.chemistry ?? "";
+  const points = answer?.size.staircases.flatMap(({ corners }) => corners) ?? [];
+  return html`<bench-picture
+    heading="What size"
+    name="what-size"
+    .kind=${sizeKind}
+    .data=${answer === null ? null : sizeData({ read, answer: { grids, points } }, chemistry)}
+    .stale=${stale}
+    .height_px=${340}
+    .empty=${fault ?? ""}
+    .above=${html`<div class="ask">${askButton(options, progress, answer === null, stale)}</div>
+      ${grids.length < 2 ? nothing : chemistryChoice(options, chemistry)}`}
+    .below=${html`${
+      answer === null
+        ? nothing
+        : found(
+            options,
+            answer,
+            points.filter((p) => p.chemistry === chemistry),
+          )
+    }
+    ${workingView("sizes", [], null)}`}
+  ></bench-picture>`;
+}
+
+function askButton(
+  { read, ask, cancel }: SizeViewOptions,
+  progress: number | null,
+  first: boolean,
+  stale: boolean,
+): TemplateResult {
+  const { nights, chance } = {
+    nights: read.job.sizing?.nights ?? read.study.trip.nights,
+    chance: read.job.sizing?.chance ?? 0.9,
+  };
+  if (progress !== null)
+    return html`<progress max="1" .value=${progress} aria-label="Trying sizes"></progress>
+      <button type="button" class="quiet" @click=${cancel}>Stop</button>`;
+  if (!first && !stale) return html`<p class="note">For ${nights} nights with a chance of ${sayPercent(chance)}.</p>`;
+  return html`<button type="button" @click=${ask}>
+    ${first ? "Find" : "Find again"} what lasts ${nights} nights, ${sayPercent(chance)} sure
+  </button>`;
+}
+
+const chemistryChoice = ({ slip, choose }: SizeViewOptions, chemistry: string): TemplateResult =>
+  html`<fieldset class="chooser">
+    <legend class="unseen">Chemistry of the bank</legend>
+    ${(slip.answer?.grids ?? []).map(
+      (grid) =>
+        html`<label
+          ><input
+            type="radio"
+            name="size-chemistry"
+            .checked=${grid.chemistry === chemistry}
+            @change=${() => choose(grid.chemistry)}
+          />${chemistryNames[grid.chemistry]}</label
+        >`,
+    )}
+  </fieldset>`;
+
+function found(
+  options: SizeViewOptions,
+  { size }: Extract<LongAnswer, { kind: "sizes" }>,
+  points: readonly SizePoint[],
+): TemplateResult {
+  return html`<p class="says">${size.reason}</p>
+    ${
+      points.length === 0
+        ? nothing
+        : html`<div class="scroll" tabindex="0" role="group" aria-label="Smallest sizes that last">
+            <table class="points">
+              <thead>
+                <tr>
+                  <th scope="col">Bank</th>
+                  <th scope="col">Panels</th>
+                  <th scope="col">Chance</th>
+                  <th scope="col">Price</th>
+                  <th scope="col">Mass</th>
+                  <th scope="col"><span class="unseen">Take it</span></th>
+                </tr>
+              </thead>
+              <tbody>
+                ${points.map((point) => pointRow(options, point))}
+              </tbody>
+            </table>
+          </div>`
+    }`;
+}
+
+function pointRow(options: SizeViewOptions, point: SizePoint): TemplateResult {
+  const { bank_Ah, array_W, chance, price, mass_kg } = point;
+  const number = (value: number | null) => (value === null ? "–" : sayNumber(value, navigator.language));
+  return html`<tr>
+    <th scope="row">${number(bank_Ah)} Ah</th>
+    <td>${number(array_W)} W</td>
+    <td>${sayPercent(chance, navigator.language)}</td>
+    <td>${number(price)}</td>
+    <td>${mass_kg === null ? "–" : `${number(mass_kg)} kg`}</td>
+    <td>
+      <button
+        type="button"
+        class="quiet"
+        aria-label="Make ${bank_Ah} Ah with ${array_W} W a proposal"
+        @click=${() => propose(options, point)}
+      >
+        Make it a proposal
+      </button>
+    </td>
+  </tr>`;
+}
+
+/** The setup in hand with that bank and those panels, as the last column. */
+function propose({ host, setup }: SizeViewOptions, point: SizePoint): void {
+  edit(host, "Make a size a proposal", (job) => {
+    const from = job.setups.find(({ id }) => id === setup);
+    return from === undefined || job.setups.length >= 12 ? job : insertAt(job, ["setups"], proposal(job, from, point));
+  });
+}
+
+function proposal(job: JobInput, from: JobInput["setups"][number], point: SizePoint): JobInput["setups"][number] {
+  const { chemistry, bank_Ah, array_W, price, mass_kg } = point;
+  const ids = job.setups.map(({ id }) => id);
+  const nominal_V = from.bank.nominal_V;
+  const { solarCharger: _, ...rest } = structuredClone(from);
+  const [first] = rest.arrays ?? [];
+  return {
+    ...rest,
+    id: newId(`${chemistry}-${bank_Ah}-${array_W}`, ids),
+    name: `${bank_Ah} Ah ${chemistryNames[chemistry]}, ${array_W} W`,
+    bank: { chemistry, capacity_Ah: bank_Ah, ...(nominal_V === undefined ? {} : { nominal_V }) },
+    arrays: array_W === 0 ? [] : [{ ...first, watts: array_W }],
+    ...(price === null ? {} : { price }),
+    ...(mass_kg === null ? {} : { mass_kg: from.mass_kg ?? 0 }),
+  };
+}

@@ -1,0 +1,132 @@
+import { html, nothing, type TemplateResult } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
+import { freshId, LightElement } from "./lightElement.ts";
+
+export interface Found {
+  readonly id: string;
+  readonly title: string;
+  readonly note: string;
+}
+
+/**
+ * A box to type in with a list of what is found, after the ARIA combobox pattern: arrows move, Enter takes, Escape closes.
+ * Dispatches `pick` with what was taken.
+ */
+@customElement("pick-list")
+export class PickList extends LightElement {
+  @property() label = "";
+  @property() hint = "";
+  /** stands in the box while it is not being typed in */
+  @property() text = "";
+  @property() fault = "";
+  @property({ attribute: false }) find: (text: string) => Promise<readonly Found[]> = () => Promise.resolve([]);
+  @state() private found: readonly Found[] = [];
+  @state() private open = false;
+  @state() private active = 0;
+  private asked = 0;
+  private readonly boxId = freshId("pick");
+
+  protected override render(): TemplateResult {
+    const listId = `${this.boxId}-list`;
+    return html`<label class="label" for=${this.boxId}>${this.label}</label>
+      <span class="blank ${this.fault === "" ? "" : "faulty"}"
+        ><input
+          id=${this.boxId}
+          type="text"
+          role="combobox"
+          autocomplete="off"
+          spellcheck="false"
+          aria-autocomplete="list"
+          aria-expanded=${this.open ? "true" : "false"}
+          aria-controls=${listId}
+          aria-activedescendant=${this.open && this.found.length > 0 ? `${listId}-${this.active}` : nothing}
+          aria-invalid=${this.fault === "" ? nothing : "true"}
+          aria-describedby=${this.fault === "" ? nothing : `${this.boxId}-fault`}
+          placeholder=${this.hint}
+          @input=${this.typed}
+          @focus=${this.entered}
+          @keydown=${this.key}
+          @blur=${this.left}
+      /></span>
+      <ul
+        class="found"
+        id=${listId}
+        role="listbox"
+        aria-label=${this.label}
+        ?hidden=${!this.open || this.found.length === 0}
+      >
+        ${this.found.map((each, i) => this.option(each, i, listId))}
+      </ul>
+      ${this.fault === "" ? nothing : html`<p class="fault" id="${this.boxId}-fault">${this.fault}</p>`}`;
+  }
+
+  private option({ title, note }: Found, i: number, listId: string): TemplateResult {
+    return html`<li
+      id="${listId}-${i}"
+      role="option"
+      aria-selected=${i === this.active ? "true" : "false"}
+      @pointerdown=${(event: Event) => event.preventDefault()}
+      @click=${() => this.take(i)}
+    >
+      <span>${title}</span><span class="note">${note}</span>
+    </li>`;
+  }
+
+  protected override updated(changed: Map<PropertyKey, unknown>): void {
+    if (changed.has("text") && !this.open) this.box.value = this.text;
+    if (changed.has("active"))
+      this.renderRoot.querySelector('[aria-selected="true"]')?.scrollIntoView({ block: "nearest" });
+  }
+
+  private get box(): HTMLInputElement {
+    return this.renderRoot.querySelector("input")!;
+  }
+
+  private entered(): void {
+    this.box.select();
+  }
+
+  private typed(): void {
+    void this.look(this.box.value);
+  }
+
+  /** Only the newest search counts, however late the others come in. */
+  private async look(text: string): Promise<void> {
+    const asked = ++this.asked;
+    const found = await this.find(text);
+    if (asked !== this.asked) return;
+    this.found = found;
+    this.active = 0;
+    this.open = true;
+  }
+
+  private key(event: KeyboardEvent): void {
+    const { length } = this.found;
+    if (event.key === "ArrowDown" || event.key === "ArrowUp") {
+      event.preventDefault();
+      if (!this.open) void this.look(this.box.value === this.text ? "" : this.box.value);
+      else if (length > 0) this.active = (this.active + (event.key === "ArrowDown" ? 1 : length - 1)) % length;
+    } else if (event.key === "Enter" && this.open && length > 0) {
+      event.preventDefault();
+      this.take(this.active);
+    } else if (event.key === "Escape" && this.open) {
+      event.stopPropagation();
+      this.left();
+    }
+  }
+
+  private left(): void {
+    this.open = false;
+    this.asked++;
+    this.box.value = this.text;
+  }
+
+  private take(index: number): void {
+    const taken = this.found[index];
+    if (taken === undefined) return;
+    this.open = false;
+    this.asked++;
+    this.box.value = this.text;
+    this.dispatchEvent(new CustomEvent<Found>("pick", { detail: taken }));
+  }
+}

@@ -1,0 +1,21 @@
+import { layPaper } from "./look/theme.ts";
+import "./fields/choiceField.ts";
+import "./fields/pickList.ts";
+import "./fields/valueField.ts";
+import "./strip/dayStrip.ts";
+import "./sheet/loadLine.ts";
+import "./sheet/rowWhere.ts";
+import "./sheet/rowRuns.ts";
+import "./sheet/rowFitted.ts";
+import "./sheet/rowOptions.ts";
+import "./sheet/rowHandOver.ts";
+import "./bench/benchPicture.ts";
+import "./bench/theBench.ts";
+import "./print/printedPage.ts";
+import { demoJob } from "./store/demoJob.ts";
+import { JobStore } from "./store/jobStore.ts";
+import type { StaySheet } from "./staySheet.ts";
+import "./staySheet.ts";
+
+layPaper();
+document.querySelector<StaySheet>("stay-sheet")?.open(new JobStore(demoJob));

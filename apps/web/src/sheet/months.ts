@@ -1,0 +1,14 @@
+/** Month names in the reader's language. */
+export const monthNames = (width: "long" | "short" = "long"): string[] =>
+  Array.from({ length: 12 }, (_, month) =>
+    new Intl.DateTimeFormat(undefined, { month: width, timeZone: "UTC" }).format(new Date(Date.UTC(2025, month, 15))),
+  );
+const longest = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+const two = (n: number): string => String(n).padStart(2, "0");
+
+export const monthOf = (arrive: string): number => Number(arrive.slice(0, 2)) || 1;
+export const dayOf = (arrive: string): number => Number(arrive.slice(3, 5)) || 1;
+/** "MM-DD", the day held to the month's last. */
+export const arriveOn = (month: number, day: number): string =>
+  `${two(month)}-${two(Math.min(Math.max(1, day), longest[month - 1] ?? 31))}`;
+export const daysIn = (month: number): number => longest[month - 1] ?? 31;

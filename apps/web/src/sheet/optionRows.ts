@@ -1,0 +1,52 @@
+import { sayDays, sayNumber, sayPercent, sayRange, saySigned, sayWh } from "@stayput/charts";
+import type { ComparedSetup, ExplainAnswer, SetupAnswer } from "@stayput/sim";
+import type { Read } from "../worker/protocol.ts";
+
+export interface OptionRow {
+  readonly name: string;
+  readonly cells: readonly string[];
+  readonly strong?: boolean;
+}
+
+const locale = (): string => navigator.language || "en";
+
+/** What is compared, a row each, ready to print; refill hours come with the comparison. */
+export function optionRows(read: Read, answer: ExplainAnswer, compared: readonly ComparedSetup[]): OptionRow[] {
+  const { horizon_days, nights, setups } = answer;
+  const row = (name: string, cell: (setup: SetupAnswer, i: number) => string, strong = false): OptionRow => ({
+    name,
+    cells: setups.map(cell),
+    strong,
+  });
+  const with_ = (id: string) => compared.find((setup) => setup.id === id);
+  const study = (id: string) => read.study.setups.find((setup) => setup.id === id);
+  const { currency, payload_kg } = read.job;
+  return [
+    row("Days, median", ({ days }) => sayDays(days.drawn.p50, horizon_days, locale()), true),
+    row("Four skies in five", ({ days }) => sayRange(days.drawn.p10, days.drawn.p90, horizon_days, locale())),
+    row("No sun at all", ({ days }) => sayDays(days.dark, horizon_days, locale())),
+    row(
+      `Chance of ${nights === 1 ? "the night" : `${nights} nights`}`,
+      ({ chanceOfLasting }) => sayPercent(chanceOfLasting, locale()),
+      true,
+    ),
+    row("Uses", ({ use_Wh_day }) => `${sayWh(use_Wh_day.total, locale())} a day`),
+    row("Driving to 80 %", ({ id }) => hoursText(with_(id)?.refill_h.to80)),
+    row("Driving to full", ({ id }) => hoursText(with_(id)?.refill_h.toFull)),
+    row("Price", ({ id }) => priceText(study(id)?.price ?? 0, currency)),
+    row("Mass against now", ({ id }) => `${saySigned(study(id)?.mass_kg ?? 0, locale(), 0)} kg`),
+    ...(payload_kg === null
+      ? []
+      : [row("Payload left", ({ id }) => `${sayNumber(payload_kg - (study(id)?.mass_kg ?? 0), locale())} kg`)]),
+    row("To mind", ({ cautions }) => (cautions.length === 0 ? "nothing" : cautions.map(({ text }) => text).join(" "))),
+  ];
+}
+
+const hoursText = (hours: number | null | undefined): string =>
+  hours === undefined ? "…" : hours === null ? "not by driving" : `${sayNumber(hours, locale(), 1)} h`;
+
+function priceText(price: number, currency: string | null): string {
+  if (price === 0) return "–";
+  if (currency === null) return sayNumber(price, locale());
+  return new Intl.NumberFormat(locale(), { style: "currency", currency, maximumFractionDigits: 0 }).format(price);
+}

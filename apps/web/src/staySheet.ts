@@ -1,0 +1,241 @@
+import type { DayPicture } from "@stayput/charts";
+import type { Fault, JobInput } from "@stayput/job";
+import type { ExplainAnswer } from "@stayput/sim";
+import { html, nothing, type TemplateResult } from "lit";
+import { customElement, state } from "lit/decorators.js";
+import { LongDesk } from "./bench/longDesk.ts";
+import { withOldWithout, withStaleBand } from "./bench/merged.ts";
+import { LightElement } from "./fields/lightElement.ts";
+import { isDark, turnLights } from "./look/theme.ts";
+import { blank, type Card } from "./sheet/card.ts";
+import { faultList } from "./sheet/faultList.ts";
+import { emptyJob } from "./store/emptyJob.ts";
+import type { EditDetail } from "./store/edit.ts";
+import { JobStore } from "./store/jobStore.ts";
+import { sentence } from "./words/sentence.ts";
+import { startAnswers } from "./worker/startAnswers.ts";
+import type { LongQuestion } from "./worker/askLong.ts";
+import type { Read, Update } from "./worker/protocol.ts";
+
+/** The whole sheet: keeps the job, asks the worker after every change, and hands plain data to the rows. */
+@customElement("stay-sheet")
+export class StaySheet extends LightElement {
+  store = new JobStore(emptyJob);
+  private readonly answers = startAnswers();
+  private readonly desk = new LongDesk(startAnswers(), () => this.news++);
+  @state() private job: JobInput = emptyJob;
+  @state() private read: Read | null = null;
+  @state() private answer: ExplainAnswer | null = null;
+  @state() private days: readonly DayPicture[] = [];
+  @state() private faults: readonly Fault[] = [];
+  @state() private failure = "";
+  @state() private stale = false;
+  @state() private news = 0;
+  @state() private placeName = "";
+  @state() private dark = isDark();
+  private drawn: ExplainAnswer | null = null;
+  private asked = 0;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.addEventListener("job-edit", this.edited as EventListener);
+    this.addEventListener("job-settle", () => this.store.settle());
+    window.addEventListener("keydown", this.shortcut);
+    this.open(this.store);
+  }
+
+  /** Shows another job, with its own history. */
+  open(store: JobStore): void {
+    this.store = store;
+    store.subscribe(() => this.changed());
+    this.changed();
+  }
+
+  private readonly edited = ({ detail }: CustomEvent<EditDetail>): void => {
+    this.store.edit(detail.label, detail.change, detail.merge);
+  };
+
+  private readonly shortcut = (event: KeyboardEvent): void => {
+    if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+    const key = event.key.toLowerCase();
+    if (key === "z" && event.shiftKey) this.store.redo();
+    else if (key === "y") this.store.redo();
+    else if (key === "z") this.store.undo();
+    else return;
+    event.preventDefault();
+  };
+
+  private changed(): void {
+    this.job = this.store.job;
+    this.desk.outdate();
+    this.stale = true;
+    const asked = ++this.asked;
+    performance.mark("job-changed");
+    void this.answers.answer(this.job, (update: Update) => {
+      if (asked === this.asked) this.take(update);
+    });
+    void this.namePlace();
+  }
+
+  private take(update: Update): void {
+    switch (update.kind) {
+      case "faults":
+        this.faults = update.faults;
+        return;
+      case "failed":
+        this.failure = update.message;
+        return;
+      case "average":
+        this.faults = [];
+        this.failure = "";
+        this.read = update.read;
+        this.days = update.days;
+        this.answer = withStaleBand(update.answer, this.drawn);
+        return;
+      case "drawn":
+        this.answer = this.drawn = withOldWithout(update.answer, this.drawn);
+        this.stale = false;
+        return;
+      case "complete":
+        this.answer = this.drawn = update.answer;
+        this.desk.ask(this.job, this.standing());
+    }
+  }
+
+  /** What is always wanted, quickest first. */
+  private standing(): LongQuestion[] {
+    const setups = this.answer?.setups ?? [];
+    const [from, to] = [setups[0]?.id, setups.at(-1)?.id];
+    const upgrades: LongQuestion[] =
+      from !== undefined && to !== undefined && from !== to ? [{ kind: "upgrades", from, to }] : [];
+    return [{ kind: "wiring" }, { kind: "compare" }, ...upgrades, { kind: "year" }];
+  }
+
+  protected override updated(): void {
+    if (this.answer === null) return;
+    performance.mark(this.stale ? "average-drawn" : "band-drawn");
+  }
+
+  private async namePlace(): Promise<void> {
+    const { place } = this.job;
+    if (!("id" in place) || place.id === "") {
+      this.placeName = "";
+      return;
+    }
+    const found = await this.answers.placeCalled(place.id);
+    if (this.job.place === place) this.placeName = found === null ? place.id : `${found.name}, ${found.country}`;
+  }
+
+  protected override render(): TemplateResult {
+    const { job, read, answer } = this;
+    const faults = new Map(this.faults.map((fault) => [fault.path, fault]));
+    const card: Card = { job, faults, read, answer };
+    const empty = this.unanswerable();
+    const shown = empty === "" ? answer : null;
+    return html`${this.head(card)}${this.pinned()}
+      <main>
+        <div class="sheet">
+          ${this.about()}
+          ${row(1, "Where and when", html`<row-where .card=${card} .answers=${this.answers} .placeName=${this.placeName}></row-where>`)}
+          ${row(2, "What runs", html`<row-runs .card=${card} .answers=${this.answers}></row-runs>`)}
+          ${row(3, "What is fitted", html`<row-fitted .card=${card}></row-fitted>`)}
+        </div>
+        <div class="bench">
+          ${row(
+            4,
+            "The answer",
+            html`${empty === "" ? faultList(this.faults) : nothing}
+              ${this.failure === "" ? nothing : html`<p class="fault">${this.failure}</p>`}
+              <the-bench
+                .job=${job}
+                .read=${empty === "" ? read : null}
+                .answer=${shown}
+                .days=${this.days}
+                .desk=${this.desk}
+                .news=${this.news}
+                .stale=${this.stale}
+                .faulty=${this.faults.length > 0}
+                .empty=${empty}
+              ></the-bench>`,
+          )}
+          ${row(
+            5,
+            "Options side by side",
+            html`<row-options
+              .read=${read}
+              .answer=${shown}
+              .desk=${this.desk}
+              .news=${this.news}
+              .stale=${this.stale || this.faults.length > 0}
+            ></row-options>`,
+          )}
+          ${row(6, "Hand over", html`<row-hand-over .card=${{ ...card, answer: shown }}></row-hand-over>`)}
+        </div>
+      </main>
+      <printed-page
+        .read=${read}
+        .answer=${shown}
+        .compared=${this.desk.slip({ kind: "compare" }).answer?.compare.setups ?? []}
+      ></printed-page>`;
+  }
+
+  /** What is still wanted before there can be an answer, in words; "" where there is enough. */
+  private unanswerable(): string {
+    const { place, loads } = this.job;
+    const noPlace = "id" in place && place.id === "";
+    if (noPlace && loads.length === 0) return "Name a place and tick what runs: the answer stands here at once.";
+    if (noPlace) return "Name a place: the answer stands here at once.";
+    if (loads.length === 0) return "Tick or add what runs: the answer stands here at once.";
+    return this.answer === null && this.faults.length === 0 ? "Working it out…" : "";
+  }
+
+  private head(card: Card): TemplateResult {
+    const { undoes, redoes } = this.store;
+    return html`<header class="head">
+      <p class="mark">Stayput<span>job sheet</span></p>
+      ${blank(card, ["title"], "Job", { kind: "text" })}
+      <div class="buttons">
+        <button type="button" ?disabled=${undoes === null} title=${undoes ?? ""} @click=${() => this.store.undo()}>
+          Undo${undoes === null ? nothing : html`<span class="unseen">: ${undoes}</span>`}
+        </button>
+        <button type="button" ?disabled=${redoes === null} title=${redoes ?? ""} @click=${() => this.store.redo()}>
+          Redo${redoes === null ? nothing : html`<span class="unseen">: ${redoes}</span>`}
+        </button>
+        <button type="button" @click=${this.lights}>${this.dark ? "Light" : "Dark"}</button>
+        <button type="button" class="main" @click=${this.startEmpty}>Start an empty sheet</button>
+      </div>
+    </header>`;
+  }
+
+  private lights(): void {
+    turnLights();
+    this.dark = isDark();
+  }
+
+  private startEmpty(): void {
+    const month = String(new Date().getMonth() + 1).padStart(2, "0");
+    this.store.edit("Start an empty sheet", () => ({ ...emptyJob, trip: { ...emptyJob.trip, arrive: `${month}-01` } }));
+    this.drawn = this.answer = this.read = null;
+    void this.updateComplete.then(() => this.querySelector<HTMLElement>("row-where input")?.focus());
+  }
+
+  private pinned(): TemplateResult | typeof nothing {
+    const { read, answer } = this;
+    if (read === null || answer === null || this.unanswerable() !== "") return nothing;
+    const { short } = sentence(answer, read);
+    return html`<p class="pinned ${this.stale || this.faults.length > 0 ? "stale" : ""}">
+      <a href="#row-4">${short}</a>
+    </p>`;
+  }
+
+  private about(): TemplateResult | typeof nothing {
+    const about = this.job.about ?? "";
+    return about === "" ? nothing : html`<p class="about">${about}</p>`;
+  }
+}
+
+const row = (number: number, title: string, body: TemplateResult): TemplateResult =>
+  html`<section class="row" id="row-${number}" aria-labelledby="row-${number}-title">
+    <h2 id="row-${number}-title"><b>${number}</b>${title}</h2>
+    <div class="body">${body}</div>
+  </section>`;

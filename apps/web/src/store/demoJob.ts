@@ -1,0 +1,5 @@
+import type { JobInput } from "@stayput/job";
+import demo from "./demo.json";
+
+/** An invented job, open at first so that the sheet explains itself. */
+export const demoJob = demo as unknown as JobInput;

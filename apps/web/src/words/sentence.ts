@@ -1,0 +1,60 @@
+import { sayDays, sayDaysShort, sayMonth, sayPercent } from "@stayput/charts";
+import type { ExplainAnswer, SetupAnswer } from "@stayput/sim";
+import type { Read } from "../worker/protocol.ts";
+
+/** What a customer is told: one sentence for what is fitted, then a short one for each proposal. */
+export interface Said {
+  readonly lead: string;
+  readonly takes: string;
+  readonly others: readonly { readonly name: string; readonly says: string }[];
+  /** for the top edge of a phone */
+  readonly short: string;
+}
+
+const locale = (): string => navigator.language || "en";
+
+export function sentence(answer: ExplainAnswer, { place, study }: Read): Said {
+  const [first, ...others] = answer.setups;
+  if (first === undefined) return { lead: "", takes: "", others: [], short: "" };
+  const month = sayMonth(study.trip.month, locale(), "long");
+  return {
+    lead: `${first.name}: at ${place.name} in ${month} it ${lastsText(first, answer)}. ${chanceText(first, answer)}`,
+    takes: takesText(first),
+    others: others.map((setup) => ({
+      name: setup.name,
+      says: `${lastsText(setup, answer)}; ${sureText(setup, answer)}`,
+    })),
+    short: [first, ...others].map((setup) => `${setup.name}: ${daysText(setup, answer)}`).join(" · "),
+  };
+}
+
+const daysText = ({ days }: SetupAnswer, { horizon_days }: ExplainAnswer): string =>
+  sayDays(days.drawn.p50, horizon_days, locale());
+
+function lastsText({ days }: SetupAnswer, { horizon_days }: ExplainAnswer): string {
+  const { p10, p50, p90 } = days.drawn;
+  if (p10 === null) return `does not run flat within ${horizon_days} days`;
+  const low = sayDaysShort(p10, horizon_days, locale());
+  if (p50 === null)
+    return `mostly keeps going, though one sky in ten has it flat in ${sayDays(p10, horizon_days, locale())}`;
+  const middle = sayDays(p50, horizon_days, locale());
+  const high = sayDaysShort(p90, horizon_days, locale());
+  return low === high ? `goes flat after ${middle}` : `goes flat after ${middle}, most likely ${low} to ${high}`;
+}
+
+const nightsText = (nights: number): string => (nights === 1 ? "the night" : `all ${nights} nights`);
+
+const sureText = ({ chanceOfLasting }: SetupAnswer, { nights }: ExplainAnswer): string =>
+  `chance of lasting ${nightsText(nights)} ${sayPercent(chanceOfLasting, locale())}`;
+
+const chanceText = ({ chanceOfLasting }: SetupAnswer, { nights }: ExplainAnswer): string =>
+  `The chance of lasting ${nightsText(nights)} of the trip is ${sayPercent(chanceOfLasting, locale())}.`;
+
+function takesText({ use_Wh_day }: SetupAnswer): string {
+  const [most, next] = use_Wh_day.byLoad;
+  if (most === undefined || !(most.Wh_day > 0)) return "Nothing draws on it yet.";
+  const share = sayPercent(most.share, locale());
+  const second =
+    next === undefined || next.share < 0.1 ? "" : `, then ${next.name} with ${sayPercent(next.share, locale())}`;
+  return `${most.name} takes most of it: ${share} of what goes out${second}.`;
+}

@@ -1,0 +1,35 @@
+import { parseJob, resolve, type Fault, type WordsReader } from "@stayput/job";
+import { chemistries } from "@stayput/sim";
+import { darkHours } from "./darkHours.ts";
+import type { Read } from "./protocol.ts";
+
+let words: WordsReader | undefined;
+
+/** The reader of quantities in words is large, so it is fetched when some value is first typed in words. */
+async function loadWords(): Promise<void> {
+  words ??= (await import("@stayput/job/quantities")).words;
+}
+
+/** A job as typed: checked, its words read, its place looked up, every default filled in; or every fault. */
+export async function readJob(typed: unknown): Promise<Read | { readonly faults: readonly Fault[] }> {
+  let parsed = parseJob(typed, words === undefined ? {} : { words });
+  if (!parsed.ok && parsed.needsWords === true) {
+    await loadWords();
+    parsed = parseJob(typed, words === undefined ? {} : { words });
+  }
+  if (!parsed.ok) return { faults: parsed.faults };
+  const resolved = await resolve(parsed.job);
+  if (!resolved.ok) return { faults: resolved.faults };
+  const { study, place, notes } = resolved;
+  const reserves = Object.fromEntries(
+    study.setups.map(({ id, bank }) => [id, bank.reserve ?? chemistries[bank.chemistry].reserve]),
+  );
+  return {
+    job: parsed.job,
+    study,
+    place,
+    notes: [...new Set([...parsed.notes, ...notes])],
+    dark: darkHours(study),
+    reserves,
+  };
+}

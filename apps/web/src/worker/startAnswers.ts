@@ -1,0 +1,38 @@
+import { proxy, wrap } from "comlink";
+import type { Answers } from "./answers.worker.ts";
+import type { LongAnswer, LongQuestion } from "./askLong.ts";
+import type { LoadHit, PlaceHit, Update } from "./protocol.ts";
+
+/** What the page asks of a worker. */
+export interface RemoteAnswers {
+  readonly placesFor: (text: string) => Promise<PlaceHit[]>;
+  readonly placeCalled: (id: string) => Promise<PlaceHit | null>;
+  readonly loadsFor: (text: string) => Promise<LoadHit[]>;
+  readonly loadFromRow: (rowId: string, id: string) => Promise<unknown>;
+  readonly stop: () => Promise<void>;
+  readonly answer: (job: unknown, tell: (update: Update) => void) => Promise<void>;
+  readonly ask: (
+    job: unknown,
+    question: LongQuestion,
+    onProgress: (progress: number) => void,
+  ) => Promise<LongAnswer | null>;
+}
+
+/**
+ * A worker that answers; each has its own thread. Wrapped in plain functions, since a proxy seems to have every property
+ * and so passes for a template's directive.
+ */
+export function startAnswers(): RemoteAnswers {
+  const remote = wrap<Answers>(
+    new Worker(new URL("./answers.worker.ts", import.meta.url), { type: "module", name: "answers" }),
+  );
+  return {
+    placesFor: (text) => remote.placesFor(text),
+    placeCalled: (id) => remote.placeCalled(id),
+    loadsFor: (text) => remote.loadsFor(text),
+    loadFromRow: (rowId, id) => remote.loadFromRow(rowId, id),
+    stop: () => remote.stop(),
+    answer: (job, tell) => remote.answer(job, proxy(tell)),
+    ask: (job, question, onProgress) => remote.ask(job, question, proxy(onProgress)),
+  };
+}
