@@ -130,6 +130,46 @@ describe("explain --skies", { timeout: 60_000 }, () => {
   });
 });
 
+describe("hours", { timeout: 60_000 }, () => {
+  const table = (out: string): Record<string, string>[] => {
+    const [head = "", ...lines] = out.trimEnd().split("\n");
+    const names = head.split(",");
+    return lines.map((line) => Object.fromEntries(line.split(",").map((cell, i) => [names[i]!, cell])));
+  };
+
+  it("gives each hour of the trip as CSV, units in the names, and the energies of a row balance", async () => {
+    const { code, out, err } = await stayput(["hours", file, "--setup", "more"]);
+    expect({ code, err }).toEqual({ code: 0, err: "" });
+    const rows = table(out);
+    expect(rows).toHaveLength(job.trip.nights * 24);
+    expect(rows[0]).toMatchObject({ from_arrival_h: "0", date: "01-10", clock_h: "15" });
+    expect(rows[9]).toMatchObject({ date: "01-11", clock_h: "0" });
+    for (const row of rows) {
+      const of = (name: string) => Number(row[name]);
+      const given = of("sun_used_Wh") + of("feed_Wh") + of("mains_Wh") + of("bank_out_Wh");
+      expect(given).toBeCloseTo(of("served_Wh") + of("bank_in_Wh"), 4);
+      const loads = of("load_lights_Wh") + of("load_fridge_Wh") + of("inverter_idle_Wh");
+      expect(loads).toBeCloseTo(of("served_Wh"), 4);
+    }
+  });
+
+  it("takes the first setup where none is named, and says so beside the answer", async () => {
+    const { code, out, err } = await stayput(["hours", file]);
+    expect({ code, err }).toEqual({ code: 0, err: "setup now; --setup chooses another: more\n" });
+    expect(out).toBe((await stayput(["hours", file, "--setup", "now"])).out);
+  });
+
+  it("takes the first sky of a file, and prints JSON by column", async () => {
+    const path = join(dir, "night.csv");
+    await writeFile(path, "0,0,0,0,0");
+    const { out } = await stayput(["hours", file, "--setup", "now", "--skies", path, "--json"]);
+    const { setup, hours } = JSON.parse(out) as { setup: string; hours: Record<string, (number | string)[]> };
+    expect(setup).toBe("now");
+    expect(hours["sun_available_Wh"]).toEqual(Array.from({ length: 96 }, () => 0));
+    expect(Math.min(...(hours["charge_pct"] as number[]))).toBeLessThan(60);
+  });
+});
+
 describe("check and places", { timeout: 60_000 }, () => {
   it("check says that a job is valid and what it holds", async () => {
     const { code, out, err } = await stayput(["check", file]);

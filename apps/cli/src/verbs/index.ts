@@ -11,6 +11,14 @@ export const verbs: readonly Verb[] = [
     load: async () => (await import("./explain.ts")).explainVerb,
   },
   {
+    name: "hours",
+    operands: "JOB.json",
+    takes: [1, 1],
+    options: ["json", "setup", "month", "skies"],
+    answers: "every hour of one setup, average sky, as CSV with units in the names",
+    load: async () => (await import("./hours.ts")).hoursVerb,
+  },
+  {
     name: "check",
     operands: "JOB.json",
     takes: [1, 1],
