@@ -4,20 +4,27 @@ import { atShare, type BankModel } from "./bankModel.ts";
 /**
  * The most amps at the terminals that a bank takes, meant over one step, standing at its absorption volts: least of the
  * bulk limit and the taper, which is of charge stored. (First-order acceptance dq/dt = α(Q − q); constants by bench test.)
- * @param q_Ah charge held
+ * @param q_Ah charge held at the start of the step
+ * @param charge share of full, half-way through the step if that is known: sets losses and lithium's last limit
  */
-export const acceptance_A = (model: BankModel, q_Ah: number): number =>
-  stored_A(model, q_Ah, Infinity) / atShare(model.efficiency, q_Ah * model.perFull);
+export const acceptance_A = (model: BankModel, q_Ah: number, charge: number = q_Ah * model.perFull): number =>
+  stored_A(model, q_Ah, charge, Infinity) / atShare(model.efficiency, charge);
 
 /** What a step stores of the amps offered at the terminals, its losses taken off and no more than the bank takes [A]. */
-export function stored_A(model: BankModel, q_Ah: number, offered_A: number): number {
+export function stored_A(model: BankModel, q_Ah: number, charge: number, offered_A: number): number {
   const missing_Ah = model.full_Ah - q_Ah;
   if (!model.takesCharge || !(missing_Ah > 0)) return 0;
-  const charge = q_Ah * model.perFull;
   const limit_A = charge > model.endTaperFrom ? endLimit_A(model, charge) : model.bulk_A;
   const into_A = (offered_A < limit_A ? offered_A : limit_A) * atShare(model.efficiency, charge);
   const taper_A = model.takenUp_per_h * missing_Ah;
   return taper_A < into_A ? taper_A : into_A;
+}
+
+/** The same as a first guess: losses, and lithium's last limit, left out. */
+export function roughlyStored_A(model: BankModel, q_Ah: number, offered_A: number): number {
+  const taper_A = model.takesCharge ? model.takenUp_per_h * (model.full_Ah - q_Ah) : 0;
+  const most_A = taper_A < model.bulk_A ? taper_A : model.bulk_A;
+  return offered_A < most_A ? offered_A : most_A;
 }
 
 function endLimit_A(model: BankModel, charge: number): number {
@@ -26,12 +33,17 @@ function endLimit_A(model: BankModel, charge: number): number {
 }
 
 /** The same with the terminals held at `terminal_V`: below the absorption volts a lead-acid bank takes charge far slower. */
-export function acceptanceAt_A(model: BankModel, q_Ah: number, terminal_V: number): number {
-  const most_A = acceptance_A(model, q_Ah);
+export function acceptanceAt_A(
+  model: BankModel,
+  q_Ah: number,
+  terminal_V: number,
+  charge: number = q_Ah * model.perFull,
+): number {
+  const most_A = acceptance_A(model, q_Ah, charge);
   const below_V = ((model.absorption_V - terminal_V) * 12) / model.bank.nominal_V;
   if (model.taper_per_h === 0 || below_V <= 0) return most_A;
   const taper_per_h = model.taper_per_h * alongLine(model.chemistry.weakTaper, below_V);
   const share = 1 - Math.exp(-taper_per_h * model.step_h);
-  const efficiency = atShare(model.efficiency, q_Ah / model.full_Ah);
+  const efficiency = atShare(model.efficiency, charge);
   return Math.min(most_A, (share * (model.full_Ah - q_Ah)) / (model.step_h * efficiency));
 }

@@ -19,10 +19,14 @@ export interface BankModel {
   readonly k_per_h: number;
   readonly step_h: number;
   readonly tank: TankStep;
+  /** half of a step, a quarter, an eighth … to well under a second of an hour */
+  readonly halves: readonly TankStep[];
   /** when full [Ω] */
   readonly resistance_Ohm: number;
   readonly absorption_V: number;
   readonly gap_V: number;
+  /** one over the rested volts half empty: turns watts into amps near enough for a first guess [1/V] */
+  readonly perGuessed_V: number;
   readonly bulk_A: number;
   /** [1/h]; 0 where there is no taper */
   readonly taper_per_h: number;
@@ -42,6 +46,9 @@ export interface BankModel {
   readonly efficiency: Float64Array;
   readonly takesCharge: boolean;
 }
+
+/** A step of an hour halved so often is 0.05 s. */
+const halvings = 16;
 
 /** Twentieths: every knot of the tables falls on one, so reading between them is exact. */
 export const tableSteps = 20;
@@ -72,9 +79,11 @@ export function bankModel(bank: Bank, temp_C: number, step_h = 1): BankModel {
     k_per_h: chemistry.k_per_h,
     step_h,
     tank: tankStep(chemistry.c, chemistry.k_per_h, step_h),
+    halves: Array.from({ length: halvings }, (_, i) => tankStep(chemistry.c, chemistry.k_per_h, step_h / 2 ** (i + 1))),
     resistance_Ohm: (chemistry.resistance_mOhm / 1000) * (100 / bank.capacity_Ah) * twelves,
     absorption_V: bank.absorption_V ?? chemistry.absorption_V * twelves,
     gap_V: chemistry.gap_V * twelves,
+    perGuessed_V: 1 / (alongLine(rested, 0.5) * twelves),
     bulk_A: chemistry.bulk_C * kept_Ah,
     taper_per_h,
     takenUp_per_h: (taper_per_h > 0 ? 1 - Math.exp(-taper_per_h * step_h) : 1) / step_h,
@@ -106,7 +115,7 @@ function evenTable(points: readonly (readonly [number, number])[], scale: number
 
 /** Reads an even table at a share; below 0 and above 1 it holds. */
 export function atShare(table: Float64Array, share: number): number {
-  const x = share > 0 ? (share < 1 ? share * tableSteps : tableSteps) : 0;
+  const x = (share > 0 ? (share < 1 ? share : 1) : 0) * tableSteps;
   const i = x | 0;
   const low = table[i]!;
   return low + (x - i) * (table[i + 1]! - low);

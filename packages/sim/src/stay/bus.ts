@@ -7,7 +7,13 @@
  * absorption volts. What the bank cannot take is left unused, feed and mains giving way before sun.
  */
 export interface Bus {
-  /** rested volts at the start of the step [V] */
+  /** the tanks at the start of the step [Ah] */
+  q1_Ah: number;
+  q2_Ah: number;
+  /** the bank as it stands half-way through the step: share of full, and what comes of that */
+  charge: number;
+  efficiency: number;
+  /** [V] */
   rested_V: number;
   resistance_Ohm: number;
   gap_V: number;
@@ -36,6 +42,10 @@ export interface Bus {
 }
 
 export const newBus = (): Bus => ({
+  q1_Ah: 0.5,
+  q2_Ah: 0.5,
+  charge: 0.5,
+  efficiency: 0.5,
   rested_V: 0.5,
   resistance_Ohm: 0.5,
   gap_V: 0.5,

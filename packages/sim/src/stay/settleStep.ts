@@ -1,12 +1,51 @@
-import { acceptanceAt_A } from "../bank/acceptance.ts";
-import { atShare, type BankModel } from "../bank/bankModel.ts";
+import { acceptance_A, acceptanceAt_A, roughlyStored_A } from "../bank/acceptance.ts";
+import { atShare, resistanceAt_Ohm, type BankModel } from "../bank/bankModel.ts";
 import { converterMost_A, type FeedCircuit } from "../feed/index.ts";
 import { settle, type Bus } from "./bus.ts";
 import type { Drive, MixedHours } from "./drive.ts";
 import { clearStep, type Step } from "./step.ts";
 
+/**
+ * Settles one step. The bus holds the tanks at its start; they are taken on to half-way through the step, as far as a first
+ * guess of the current moves them, and the bus settles with the volts, resistance and losses that they have there.
+ */
+export function settleStep(drive: Drive, h: number, on: boolean, bus: Bus, step: Step): void {
+  const { bank, mixed } = drive;
+  const camped = mixed === null || mixed.parked[h]! >= 1;
+  if (camped) {
+    setCamped(drive, h, on, bus);
+    goHalfway(bank, guessed_A(bank, bus), bus);
+    clearStep(step);
+    settle(bus);
+    gather(step, bus, 1);
+  } else {
+    goHalfway(bank, 0, bus);
+    settleMixed(drive, mixed, h, on, bus, step);
+    goHalfway(bank, step.drawn_A - step.stored_A, bus);
+    settleMixed(drive, mixed, h, on, bus, step);
+  }
+}
+
+/** Net amps out of the bank, near enough to say where it stands half-way through the step. */
+function guessed_A(bank: BankModel, bus: Bus): number {
+  const { perGuessed_V } = bank;
+  const drawn_A = (bus.load_W - bus.sun_W) * perGuessed_V + bus.element_S / perGuessed_V - bus.sun_A;
+  return drawn_A < 0 ? -roughlyStored_A(bank, bus.q1_Ah + bus.q2_Ah, -drawn_A) : drawn_A;
+}
+
+function goHalfway(bank: BankModel, net_A: number, bus: Bus): void {
+  const { e, gain, perAmp_h, step_h } = bank.halves[0]!;
+  const q = bus.q1_Ah + bus.q2_Ah;
+  bus.charge = (q - net_A * step_h) * bank.perFull;
+  bus.rested_V = atShare(bank.volts, (bus.q1_Ah * e + q * gain - net_A * perAmp_h) / (bank.c * bank.full_Ah));
+  bus.resistance_Ohm = resistanceAt_Ohm(bank, bus.charge);
+  bus.efficiency = atShare(bank.efficiency, bus.charge);
+  bus.accepts_A = acceptance_A(bank, q, bus.charge);
+}
+
 /** Adds what the bus settled to, for a share of the step. */
-export function gather(step: Step, bus: Bus, share: number, efficiency: number, feed_W: number, mains_W: number): void {
+function gather(step: Step, bus: Bus, share: number): void {
+  const { efficiency } = bus;
   const into_A = bus.bank_A > 0 ? bus.bank_A : 0;
   const outOf_A = bus.bank_A < 0 ? -bus.bank_A : 0;
   step.stored_A += share * into_A * efficiency;
@@ -16,43 +55,25 @@ export function gather(step: Step, bus: Bus, share: number, efficiency: number, 
   step.sunAvailable_W += share * bus.sunAvailable_W;
   step.sunUsed_W += share * bus.sunUsed_W;
   step.sunClipped_W += share * Math.max(0, bus.sun_W - bus.sunMost_A * bus.volts_V);
-  step.feed_W += share * feed_W;
-  step.mains_W += share * mains_W;
   step.bankIn_W += share * into_A * bus.volts_V;
   step.bankOut_W += share * outOf_A * bus.volts_V;
   step.chargeLoss_W += share * into_A * bus.volts_V * (1 - efficiency);
 }
 
-/** Settles an hour camped throughout. The bus holds the bank's state at the start of the step. */
-export function settleCamped(drive: Drive, h: number, on: boolean, sun: number, q: number, bus: Bus, step: Step): void {
-  clearStep(step);
+function setCamped(drive: Drive, h: number, on: boolean, bus: Bus): void {
   setLoads(drive, bus, on, drive.load_W[h]!, drive.element_W === null ? 0 : drive.element_W[h]!);
-  setSun(drive, bus, sun);
+  setSun(drive, bus, drive.sun[h]! * drive.kept[h]!);
   bus.extra_A = 0;
-  settle(bus);
-  gather(step, bus, 1, atShare(drive.bank.efficiency, q / drive.bank.full_Ah), 0, 0);
 }
 
-/** Settles each part of a mixed hour. The bus holds the bank's state at the start of the step, and the sun without shade. */
-export function settleMixed(
-  drive: Drive,
-  mixed: MixedHours,
-  h: number,
-  on: boolean,
-  q1: number,
-  q2: number,
-  bus: Bus,
-  step: Step,
-): void {
-  const efficiency = atShare(drive.bank.efficiency, (q1 + q2) / drive.bank.full_Ah);
+/** Settles each part of a mixed hour. */
+function settleMixed(drive: Drive, mixed: MixedHours, h: number, on: boolean, bus: Bus, step: Step): void {
   clearStep(step);
   const parked = mixed.parked[h]!;
   if (parked > 0) {
-    setLoads(drive, bus, on, drive.load_W[h]!, drive.element_W === null ? 0 : drive.element_W[h]!);
-    setSun(drive, bus, drive.sun[h]! * drive.kept[h]!);
-    bus.extra_A = 0;
+    setCamped(drive, h, on, bus);
     settle(bus);
-    gather(step, bus, parked, efficiency, 0, 0);
+    gather(step, bus, parked);
   }
   const mains = mixed.mains[h]!;
   if (mains > 0) {
@@ -60,13 +81,14 @@ export function settleMixed(
     setSun(drive, bus, drive.sun[h]! * drive.kept[h]!);
     bus.extra_A = mixed.mainsMost_A;
     settle(bus);
-    gather(step, bus, mains, efficiency, 0, bus.extraUsed_W);
+    gather(step, bus, mains);
+    step.mains_W += mains * bus.extraUsed_W;
   }
   const driving = mixed.driving[h]!;
   if (driving > 0) {
     setLoads(drive, bus, on, mixed.drivingLoad_W[h]!, mixed.drivingElement_W === null ? 0 : mixed.drivingElement_W[h]!);
     setSun(drive, bus, drive.sun[h]!);
-    settleDriving(drive.bank, mixed.feed, driving, q1, q2, efficiency, bus, step);
+    settleDriving(drive.bank, mixed.feed, driving, bus, step);
   }
 }
 
@@ -83,26 +105,18 @@ function setSun(drive: Drive, bus: Bus, sun: number): void {
 }
 
 /** A drive's hour: each part of it that the source stands at one voltage. */
-function settleDriving(
-  bank: BankModel,
-  feed: FeedCircuit | null,
-  driving: number,
-  q1: number,
-  q2: number,
-  efficiency: number,
-  bus: Bus,
-  step: Step,
-): void {
+function settleDriving(bank: BankModel, feed: FeedCircuit | null, driving: number, bus: Bus, step: Step): void {
   if (feed === null) {
     bus.extra_A = 0;
     settle(bus);
-    gather(step, bus, driving, efficiency, 0, 0);
+    gather(step, bus, driving);
     return;
   }
   for (const { source_V, weight } of feed.shares) {
-    if (feed.kind === "relay") settleRelay(bank, feed, source_V, q1, q2, efficiency, bus);
+    if (feed.kind === "relay") settleRelay(bank, feed, source_V, bus);
     else settleConverter(feed, source_V, bus);
-    gather(step, bus, driving * weight, efficiency, bus.extraUsed_W, 0);
+    gather(step, bus, driving * weight);
+    step.feed_W += driving * weight * bus.extraUsed_W;
   }
 }
 
@@ -123,21 +137,13 @@ const bisections = 40;
  * path's drop, and which it accepts at those volts. By bisection: volts at the start of the hour overshoot, and would make
  * more charge at the start give less at the end.
  */
-function settleRelay(
-  bank: BankModel,
-  feed: FeedCircuit,
-  source_V: number,
-  q1: number,
-  q2: number,
-  efficiency: number,
-  bus: Bus,
-): void {
-  const accepts_A = bus.accepts_A;
+function settleRelay(bank: BankModel, feed: FeedCircuit, source_V: number, bus: Bus): void {
+  const { accepts_A } = bus;
   let low_A = 0;
   let high_A = feed.spare_A;
   for (let i = 0; i < bisections; i++) {
     const middle_A = (low_A + high_A) / 2;
-    if (relayHolds(bank, feed, source_V, middle_A, q1, q2, efficiency, bus)) low_A = middle_A;
+    if (relayHolds(bank, feed, source_V, middle_A, bus)) low_A = middle_A;
     else high_A = middle_A;
   }
   bus.accepts_A = accepts_A;
@@ -145,37 +151,18 @@ function settleRelay(
   settle(bus);
 }
 
-function relayHolds(
-  bank: BankModel,
-  feed: FeedCircuit,
-  source_V: number,
-  feed_A: number,
-  q1: number,
-  q2: number,
-  efficiency: number,
-  bus: Bus,
-): boolean {
+function relayHolds(bank: BankModel, feed: FeedCircuit, source_V: number, feed_A: number, bus: Bus): boolean {
   const given_V = source_V - feed_A * feed.resistance_Ohm;
   bus.extra_A = feed_A;
   bus.accepts_A = Infinity;
   settle(bus);
   const into_A = bus.bank_A;
-  const end_V = endRested_V(bank, q1, q2, into_A > 0 ? into_A * efficiency : into_A);
+  const end_V = endRested_V(bank, bus, into_A > 0 ? into_A * bus.efficiency : into_A);
   const bank_V = end_V + (into_A > 0 ? bank.gap_V : 0) + into_A * bus.resistance_Ohm;
-  return given_V >= bank_V && into_A <= acceptanceAt_A(bank, q1 + q2, given_V);
+  return given_V >= bank_V && into_A <= acceptanceAt_A(bank, bus.q1_Ah + bus.q2_Ah, given_V, bus.charge);
 }
 
-function endRested_V(bank: BankModel, q1: number, q2: number, stored_A: number): number {
+function endRested_V(bank: BankModel, { q1_Ah, q2_Ah }: Bus, stored_A: number): number {
   const { e, gain, perAmp_h } = bank.tank;
-  return atShare(bank.volts, (q1 * e + (q1 + q2) * gain + stored_A * perAmp_h) / (bank.c * bank.full_Ah));
-}
-
-/**
- * Terminal volts at the end of a step, charging included.
- * @param net_A drawn less stored
- */
-export function endVolts_V(bank: BankModel, rested_V: number, resistance_Ohm: number, net_A: number): number {
-  if (net_A > 0) return rested_V - net_A * resistance_Ohm;
-  if (net_A === 0) return rested_V;
-  return Math.min(bank.absorption_V, rested_V + bank.gap_V - net_A * resistance_Ohm);
+  return atShare(bank.volts, (q1_Ah * e + (q1_Ah + q2_Ah) * gain + stored_A * perAmp_h) / (bank.c * bank.full_Ah));
 }
