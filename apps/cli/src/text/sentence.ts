@@ -23,6 +23,7 @@ function howLong({ p10, p50, p90 }: Spread, horizon_days: number): string {
   if (p10 === null) return `parked, it lasts ${said(p10)} under at least nine skies in ten`;
   if (p50 === null)
     return `parked, it lasts ${said(p50)} under half the skies, but the dullest tenth has it flat in ${said(p10)}`;
+  if (said(p10) === said(p90)) return `parked, it is flat after ${said(p50)}, whatever the sky`;
   const bright = p90 === null ? `the brightest tenth carries it ${said(p90)}` : `the brightest not before ${said(p90)}`;
   return `parked, it is flat after ${said(p50)}; the dullest tenth of skies has it flat in ${said(p10)}, ${bright}`;
 }

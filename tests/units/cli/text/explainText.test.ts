@@ -33,6 +33,12 @@ describe("the text of explain", () => {
     );
   });
 
+  it("does not speak of dull and bright skies where they make no difference", () => {
+    const dark = { ...tired, days: { ...tired.days, drawn: { p10: 1.91, p50: 1.92, p90: 1.93 } } };
+    const said = explainText({ ...sheet, answer: answerOf(dark) }).replace(/\s+/g, " ");
+    expect(said).toContain("parked, it is flat after 1.9 days, whatever the sky.");
+  });
+
   it("keeps the order: how long, where it goes, charge, what was assumed", () => {
     const heads = explainText(sheet).match(/^[A-Z ]{8,}(?=$|:)/gm);
     expect(heads).toEqual([
