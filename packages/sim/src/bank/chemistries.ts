@@ -58,12 +58,17 @@ const leadVolts = [
   [1, 12.85],
 ] as const;
 
+/** For discharges over an hour; −10 °C from a second data sheet. */
 const leadCapacityByTemp = [
   [-10, 0.74],
   [0, 0.84],
+  [5, 0.88],
+  [10, 0.9],
   [15, 0.94],
+  [20, 0.99],
   [25, 1],
   [30, 1.03],
+  [35, 1.04],
   [40, 1.05],
 ] as const;
 

@@ -43,7 +43,7 @@ export function plainSteps(drive: Drive, state: RunState, steps: number, shown: 
     const square = behind_V * behind_V - 4 * resistance_Ohm * net_W;
     let volts_V = 0.5 * (square > 0 ? behind_V + Math.sqrt(square) : behind_V);
     if (volts_V > absorption_V && net_W < sun_A * halfway_V) volts_V = absorption_V;
-    if (sunTracks && light > sunMost_A * volts_V) break;
+    if (sunTracks && light > sunMost_A * (volts_V < halfway_V ? volts_V : halfway_V)) break;
     let net_A = net_W / volts_V - sun_A;
     if (net_A < 0) net_A = -stored_A(bank, q, charge, -net_A);
 
