@@ -87,6 +87,11 @@ const list = /* @__PURE__ */ new Intl.ListFormat("en-GB", { type: "conjunction" 
 /** Names joined as a sentence does: "a", "a and b", "a, b and c". */
 export const sayList = (names: readonly string[]): string => list.format(names);
 
-/** Month 1 to 12. */
-export const sayMonth = (month: number, locale = "en", width: "long" | "short" | "narrow" = "short"): string =>
-  new Intl.DateTimeFormat(locale, { month: width, timeZone: "UTC" }).format(new Date(Date.UTC(2025, month - 1, 15)));
+const monthFormats = new Map<string, Intl.DateTimeFormat>();
+/** Month 1 to 12. Formats are built once each, like those of numbers. */
+export function sayMonth(month: number, locale = "en", width: "long" | "short" | "narrow" = "short"): string {
+  const name = `${locale}/${width}`;
+  const format = monthFormats.get(name) ?? new Intl.DateTimeFormat(locale, { month: width, timeZone: "UTC" });
+  monthFormats.set(name, format);
+  return format.format(new Date(Date.UTC(2025, month - 1, 15)));
+}
