@@ -30,6 +30,7 @@ export class BenchPicture extends LightElement {
   @property() note = "";
   @state() private width_px = 0;
   @state() private at: number | null = null;
+  @state() private open = false;
   private readonly figureId = freshId("picture");
   private readonly watch = new ResizeObserver(() => this.measure());
 
@@ -58,7 +59,8 @@ export class BenchPicture extends LightElement {
         <h3 id=${this.figureId}>${this.heading}</h3>
         ${drawn ? this.saves() : nothing}
       </figcaption>
-      ${this.above} ${drawn ? this.plot(this.kind!) : html`<p class="empty">${this.empty}</p>`} ${this.below}
+      ${this.above} ${drawn ? this.plot(this.kind!) : html`<p class="empty">${this.empty}</p>`}
+      <div class="behind">${drawn ? this.table(this.kind!) : nothing} ${this.below}</div>
     </figure>`;
   }
 
@@ -102,8 +104,18 @@ export class BenchPicture extends LightElement {
               @input=${(event: Event) => (this.at = stops[Number((event.target as HTMLInputElement).value)] ?? null)}
             />`
       }
-      <p class="readout">${readout === null ? nothing : readoutView(readout)}</p>
-      ${dataTable(kind.table(this.data, { locale: navigator.language }))}`;
+      <p class="readout">${readout === null ? nothing : readoutView(readout)}</p>`;
+  }
+
+  /** The facts behind the picture, laid out once they are asked for. */
+  private table(kind: AnyPicture): TemplateResult {
+    return html`<details
+      class="more data"
+      @toggle=${(event: Event) => (this.open = (event.target as HTMLDetailsElement).open)}
+    >
+      <summary>Its figures</summary>
+      ${this.open ? dataTable(kind.table(this.data, { locale: navigator.language })) : nothing}
+    </details>`;
   }
 
   private hover(event: PointerEvent): void {
@@ -151,29 +163,25 @@ const readoutText = ({ heading, lines }: Readout): string =>
 const readoutView = ({ heading, lines }: Readout): TemplateResult =>
   html`<b>${heading}</b> ${lines.map(({ name, value }) => html`<span>${name} <b>${value}</b></span> `)}`;
 
-/** The facts behind the picture. */
-export const dataTable = ({ caption, columns, rows }: ChartTable): TemplateResult =>
-  html`<details class="more data">
-    <summary>Its figures</summary>
-    <div class="scroll" tabindex="0" role="group" aria-label=${caption}>
-      <table>
-        <caption>
-          ${caption}
-        </caption>
-        <thead>
-          <tr>
-            ${columns.map((column) => html`<th scope="col">${column}</th>`)}
-          </tr>
-        </thead>
-        <tbody>
-          ${rows.map(
-            ([first, ...others]) =>
-              html`<tr>
-                <th scope="row">${first}</th>
-                ${others.map((cell) => html`<td>${cell}</td>`)}
-              </tr>`,
-          )}
-        </tbody>
-      </table>
-    </div>
-  </details>`;
+const dataTable = ({ caption, columns, rows }: ChartTable): TemplateResult =>
+  html`<div class="scroll" tabindex="0" role="group" aria-label=${caption}>
+    <table>
+      <caption>
+        ${caption}
+      </caption>
+      <thead>
+        <tr>
+          ${columns.map((column) => html`<th scope="col">${column}</th>`)}
+        </tr>
+      </thead>
+      <tbody>
+        ${rows.map(
+          ([first, ...others]) =>
+            html`<tr>
+              <th scope="row">${first}</th>
+              ${others.map((cell) => html`<td>${cell}</td>`)}
+            </tr>`,
+        )}
+      </tbody>
+    </table>
+  </div>`;

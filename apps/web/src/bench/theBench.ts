@@ -11,7 +11,7 @@ import {
   yearPictureOf,
   type DayPicture,
 } from "@stayput/charts";
-import type { ExplainAnswer, SetupAnswer } from "@stayput/sim";
+import type { ChargeRunAnswer, ExplainAnswer, SetupAnswer } from "@stayput/sim";
 import { html, nothing, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { LightElement } from "../fields/lightElement.ts";
@@ -45,7 +45,7 @@ export class TheBench extends LightElement {
     if (read === null || answer === null) return html`<p class="invite">${this.empty}</p>`;
     const said = sentence(answer, read);
     return html`<div class="answer ${this.stale || this.faulty ? "stale" : ""}">${this.sentence(said)}</div>
-      ${this.cautions(answer)} ${this.howLong(answer, read)} ${this.chooser(answer)} ${this.aDay(answer)}
+      ${this.howLong(answer, read)} ${this.cautions(answer)} ${this.chooser(answer)} ${this.aDay(answer)}
       ${this.whereItGoes(answer)} ${this.roundTheYear(read)} ${this.sizes(read)} ${this.chargeRun(read)}`;
   }
 
@@ -182,8 +182,14 @@ export class TheBench extends LightElement {
           charge === null
             ? nothing
             : html`<ul class="says">
-                ${charge.sentences.map((text) => html`<li>${text}</li>`)}
-              </ul>`
+                  ${shortOf(charge).map((text) => html`<li>${text}</li>`)}
+                </ul>
+                <details class="more">
+                  <summary>All of it in words</summary>
+                  <ul class="says">
+                    ${charge.sentences.map((text) => html`<li>${text}</li>`)}
+                  </ul>
+                </details>`
         }${workingView("run", [], null)}`}
       ></bench-picture>
       ${
@@ -229,6 +235,15 @@ export class TheBench extends LightElement {
     ];
   }
 }
+
+/** What it delivers, the cable to use and the fuses. */
+const shortOf = ({ sentences, use, fuses }: ChargeRunAnswer): string[] => [
+  ...new Set([
+    ...sentences.slice(0, 1),
+    ...(use === null ? [] : [use.sentence]),
+    ...fuses.map(({ sentence }) => sentence),
+  ]),
+];
 
 const namesOf = (all: readonly { name: string; text: string }[], text: string): string =>
   [...new Set(all.filter((each) => each.text === text).map(({ name }) => name))].join(", ");

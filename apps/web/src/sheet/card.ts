@@ -59,12 +59,12 @@ export function choose(
   keys: Keys,
   label: string,
   choices: readonly Choice[],
-  { leftKeys = null, quiet = false }: { leftKeys?: Keys | null; quiet?: boolean } = {},
+  { leftKeys = null, quiet = false, wide = false }: { leftKeys?: Keys | null; quiet?: boolean; wide?: boolean } = {},
 ): TemplateResult {
   const value = choiceOf(choices, meant(card, keys));
   const left = leftKeys === null ? value : choiceOf(choices, meant(card, leftKeys));
   return html`<choice-field
-    class="field"
+    class="field ${wide ? "span" : ""}"
     .label=${label}
     .keys=${keys}
     .value=${value}

@@ -82,7 +82,7 @@ function path(column: Column, feed: Feed): TemplateResult {
     >
       + ${label}
     </button>`;
-  return html`<details class="more" ?open=${column.index === 0}>
+  return html`<details class="more">
     <summary>The way to the bank: ${feed.path.map(pieceText).join(", ") || "nothing yet"}</summary>
     <ol class="path">
       ${feed.path.map((piece, i) => html`<li>${pieceFields(column, piece, i)}</li>`)}

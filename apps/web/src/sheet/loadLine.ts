@@ -41,9 +41,9 @@ export class LoadLine extends LightElement {
       <button type="button" class="quiet remove" aria-label="Remove ${load.name}" title="Remove" @click=${this.takeOut}>
         ×
       </button>
-      ${load.kind === "appliance" ? this.strip(load) : this.thermostatNote(load)}
+      ${load.kind === "appliance" ? this.strip(load) : ""}
       <details class="more">
-        <summary>${load.kind === "appliance" ? "More" : "Its fields"}</summary>
+        <summary>${this.when()}</summary>
         ${load.kind === "appliance" ? this.more(load) : fridgeFields(card, keys, load)}
       </details>
     </div>`;
@@ -58,7 +58,6 @@ export class LoadLine extends LightElement {
         @uses=${({ detail }: CustomEvent<readonly StripUse[]>) => this.putUses(load, detail)}
         @done=${() => settle(this)}
       ></day-strip>
-      <p class="when">${whenText(uses, load)}</p>
       ${faultNote(this.card, [...this.keys, "use"])}`;
   }
 
@@ -69,14 +68,13 @@ export class LoadLine extends LightElement {
     edit(this, `Change when ${load.name} runs`, (job) => setAt(job, keys, [...uses, ...typed]), `${load.id} strip`);
   }
 
-  private thermostatNote(load: LoadInput): TemplateResult {
-    return html`<p class="when">
-      ${
-        load.kind === "compressor-fridge"
-          ? "Runs day and night by its thermostat: more on hot days, less in the cold."
-          : "On gas it takes only its controls when camped; its 12 V element runs while driving."
-      }
-    </p>`;
+  /** When it runs, in words: the head of its further fields. */
+  private when(): string {
+    const { load } = this;
+    if (load.kind === "appliance") return whenText(load.use.filter(onStrip), load);
+    return load.kind === "compressor-fridge"
+      ? "Runs by its thermostat: more on hot days, less in the cold"
+      : "On gas it takes only its controls when camped; its 12 V element runs while driving";
   }
 
   private more(load: ApplianceInput): TemplateResult {

@@ -1,8 +1,8 @@
+import { sayMonth } from "@stayput/charts";
+
 /** Month names in the reader's language. */
-export const monthNames = (width: "long" | "short" = "long"): string[] =>
-  Array.from({ length: 12 }, (_, month) =>
-    new Intl.DateTimeFormat(undefined, { month: width, timeZone: "UTC" }).format(new Date(Date.UTC(2025, month, 15))),
-  );
+export const monthNames = (): string[] =>
+  Array.from({ length: 12 }, (_, month) => sayMonth(month + 1, navigator.language, "long"));
 const longest = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 const two = (n: number): string => String(n).padStart(2, "0");
 

@@ -38,7 +38,7 @@ export function optionRows(read: Read, answer: ExplainAnswer, compared: readonly
     ...(payload_kg === null
       ? []
       : [row("Payload left", ({ id }) => `${sayNumber(payload_kg - (study(id)?.mass_kg ?? 0), locale())} kg`)]),
-    row("To mind", ({ cautions }) => (cautions.length === 0 ? "nothing" : cautions.map(({ text }) => text).join(" "))),
+    row("To mind", ({ cautions }) => (cautions.length === 0 ? "nothing" : `${cautions.length}, named above`)),
   ];
 }
 

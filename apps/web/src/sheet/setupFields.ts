@@ -14,7 +14,7 @@ export interface Column {
   readonly setup: SetupInput;
   readonly host: HTMLElement;
   readonly blank: (keys: Keys, label: string, options?: BlankOptions) => TemplateResult;
-  readonly choose: (keys: Keys, label: string, choices: Parameters<typeof choose>[3]) => TemplateResult;
+  readonly choose: (keys: Keys, label: string, choices: Parameters<typeof choose>[3], wide?: boolean) => TemplateResult;
   readonly at: (keys: Keys) => Keys;
 }
 
@@ -30,7 +30,8 @@ export function setupFields(card: Card, index: number, host: HTMLElement): Templ
     host,
     at,
     blank: (keys, label, options = {}) => blank(card, at(keys), label, { ...options, leftKeys: left(keys) }),
-    choose: (keys, label, choices) => choose(card, at(keys), label, choices, { leftKeys: left(keys) }),
+    choose: (keys, label, choices, wide = false) =>
+      choose(card, at(keys), label, choices, { leftKeys: left(keys), wide }),
   };
   return html`${bankFields(column)}${sunFields(column)}${feedFields(column)}${inverterFields(column)}${mainsFields(column)}
   ${leftOut(column)}${costFields(column)}`;
@@ -53,8 +54,8 @@ function bankFields({ blank: b, choose: c }: Column): TemplateResult {
   return group(
     "Bank",
     html`<div class="pair">
-        ${c(["bank", "chemistry"], "Chemistry", chemistryChoices)}
-        ${b(["bank", "capacity_Ah"], "Capacity, 20 h rate", { unit: "Ah" })}
+        ${c(["bank", "chemistry"], "Chemistry", chemistryChoices, true)}
+        ${b(["bank", "capacity_Ah"], "Capacity", { unit: "Ah" })}
         ${c(["bank", "nominal_V"], "Volts", [
           { value: "12", label: "12 V", stands: 12 },
           { value: "24", label: "24 V", stands: 24 },
@@ -96,11 +97,16 @@ function arrayFields({ card, host, at, blank: b, choose: c }: Column, i: number)
   return html`<div class="entry" role="group" aria-label=${title}>
     <div class="pair">
       ${b(["arrays", i, "watts"], title, { unit: "W" })}
-      ${c(["arrays", i, "mount"], "Fitted", [
-        { value: "flush", label: "flat on the roof, air behind" },
-        { value: "free", label: "in free air" },
-        { value: "bonded", label: "bonded down" },
-      ])}
+      ${c(
+        ["arrays", i, "mount"],
+        "Fitted",
+        [
+          { value: "flush", label: "on the roof, air under it" },
+          { value: "free", label: "in free air" },
+          { value: "bonded", label: "bonded down" },
+        ],
+        true,
+      )}
     </div>
     <details class="more">
       <summary>Tilt, dirt</summary>
@@ -135,7 +141,7 @@ function solarChargerFields({ card, setup, index, host, at, blank: b }: Column):
   ];
   return html`<div class="pair">
     <choice-field
-      class="field"
+      class="field span"
       label="Solar charger"
       .keys=${at(["solarCharger"])}
       .value=${stands}
@@ -161,8 +167,10 @@ const chargerText = (value: unknown): string => {
 export function wasPart(card: Card, index: number, key: keyof SetupInput, say: (value: unknown) => string): string {
   if (index === 0) return "";
   const [mine, left] = [index, index - 1].map((i) => getAt(card.job, ["setups", i, key]));
+  // a solar charger left out is assumed; anything else left out is not there
+  const absent = (value: unknown) => (key === "solarCharger" ? String(value) : "none");
   const kind = (value: unknown) =>
-    value === undefined || value === null ? String(value) : String((value as { kind?: string }).kind ?? "one");
+    value === undefined || value === null ? absent(value) : ((value as { kind?: string }).kind ?? "one");
   return kind(mine) === kind(left) ? "" : say(left);
 }
 

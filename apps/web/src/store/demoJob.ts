@@ -1,5 +1,5 @@
 import type { JobInput } from "@stayput/job";
-import demo from "./demo.json";
+import demo from "../../../../shared/demo/family-caravan.json";
 
 /** An invented job, open at first so that the sheet explains itself. */
 export const demoJob = demo as unknown as JobInput;

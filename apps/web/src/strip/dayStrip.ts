@@ -69,7 +69,7 @@ export class DayStrip extends LightElement {
     return html`${pieces.map(
       ({ x, width }, piece) =>
         html`<span
-          class="bar ${part ? "part" : ""} ${this.drag?.index === index ? "held" : ""}"
+          class="bar ${part ? "duty" : ""} ${this.drag?.index === index ? "held" : ""}"
           data-index=${index}
           data-grip="body"
           role=${piece === 0 ? "slider" : nothing}

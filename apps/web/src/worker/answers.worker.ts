@@ -20,10 +20,10 @@ const answers = {
   loadFromRow,
   stop: () => void begin(),
   /** Answers a job; a newer call stops an older one. Never throws: what went wrong is told. */
-  async answer(typed: unknown, tell: (update: Update) => void): Promise<void> {
+  async answer(typed: unknown, near: boolean, tell: (update: Update) => void): Promise<void> {
     const signal = begin();
     try {
-      await answerJob(typed, tell, signal);
+      await answerJob(typed, near, tell, signal);
     } catch (error) {
       if (!signal.aborted) tell({ kind: "failed", message: error instanceof Error ? error.message : String(error) });
     }

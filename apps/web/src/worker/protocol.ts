@@ -16,8 +16,8 @@ export interface Read {
 }
 
 /**
- * What the worker says while it answers: the faults; or at first the average sky, then the drawn skies, then the days
- * without each load.
+ * What the worker says while it answers: the faults; or at first the average sky, then the drawn skies over the days that
+ * are drawn, then over the whole horizon, then the days without each load.
  */
 export type Update =
   | { readonly kind: "faults"; readonly faults: readonly Fault[] }
@@ -30,7 +30,7 @@ export type Update =
       /** time spent in the worker [ms] */
       readonly took_ms: number;
     }
-  | { readonly kind: "drawn" | "complete"; readonly answer: ExplainAnswer; readonly took_ms: number };
+  | { readonly kind: "drawn" | "whole" | "complete"; readonly answer: ExplainAnswer; readonly took_ms: number };
 
 export interface PlaceHit {
   readonly id: string;

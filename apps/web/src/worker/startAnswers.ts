@@ -10,7 +10,7 @@ export interface RemoteAnswers {
   readonly loadsFor: (text: string) => Promise<LoadHit[]>;
   readonly loadFromRow: (rowId: string, id: string) => Promise<unknown>;
   readonly stop: () => Promise<void>;
-  readonly answer: (job: unknown, tell: (update: Update) => void) => Promise<void>;
+  readonly answer: (job: unknown, near: boolean, tell: (update: Update) => void) => Promise<void>;
   readonly ask: (
     job: unknown,
     question: LongQuestion,
@@ -32,7 +32,7 @@ export function startAnswers(): RemoteAnswers {
     loadsFor: (text) => remote.loadsFor(text),
     loadFromRow: (rowId, id) => remote.loadFromRow(rowId, id),
     stop: () => remote.stop(),
-    answer: (job, tell) => remote.answer(job, proxy(tell)),
+    answer: (job, near, tell) => remote.answer(job, near, proxy(tell)),
     ask: (job, question, onProgress) => remote.ask(job, question, proxy(onProgress)),
   };
 }
