@@ -62,8 +62,16 @@ function walk(schemas: readonly Schema[], value: unknown, keys: Keys, leaf: Leaf
   );
 }
 
+const unwrapped = new WeakMap<Schema, Schema[]>();
+
 /** The schemas inside optional, nullable, default and union, which say nothing of the value itself. */
 function unwrap(schema: Schema): Schema[] {
+  const known = unwrapped.get(schema) ?? inside(schema);
+  unwrapped.set(schema, known);
+  return known;
+}
+
+function inside(schema: Schema): Schema[] {
   if (schema instanceof z.ZodUnion) return schema.options.flatMap((option) => unwrap(option));
   if (schema instanceof z.ZodOptional || schema instanceof z.ZodNullable || schema instanceof z.ZodDefault) {
     return unwrap(schema.unwrap());
