@@ -1,11 +1,11 @@
 import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { ExplainAnswer } from "@stayput/sim";
+import type { CompareAnswer, ExplainAnswer, MatchAnswer } from "@stayput/sim";
 import stringWidth from "string-width";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { job } from "./job.ts";
-import { stayput } from "./stayput.ts";
+import { root, stayput } from "./stayput.ts";
 
 let dir: string;
 let file: string;
@@ -167,6 +167,52 @@ describe("hours", { timeout: 60_000 }, () => {
     expect(setup).toBe("now");
     expect(hours["sun_available_Wh"]).toEqual(Array.from({ length: 96 }, () => 0));
     expect(Math.min(...(hours["charge_pct"] as number[]))).toBeLessThan(60);
+  });
+});
+
+describe("the verbs that answer a job in text and JSON", { timeout: 60_000 }, () => {
+  const demos = ["shared/demo/family-caravan.json", "shared/demo/bush-camper.json"];
+  const jobVerbs = ["explain", "compare", "wiring", "match"];
+  const cases = jobVerbs.flatMap((verb) => demos.map((demo) => [verb, demo] as const));
+
+  it.each(cases)("%s %s fits 80 columns and holds no holes", async (verb, demo) => {
+    const draws = verb === "wiring" ? [] : ["--draws", "10"];
+    const { code, out, err } = await stayput([verb, join(root, demo), ...draws]);
+    if (verb === "match" && demo.includes("bush")) {
+      expect(err).toMatch(/match: nothing was given; accepted is/);
+      return;
+    }
+    expect({ code, err }).toEqual({ code: 0, err: "" });
+    for (const line of out.split("\n")) expect(stringWidth(line), line).toBeLessThanOrEqual(80);
+    expect(out.replaceAll("\n", "")).not.toMatch(/\p{Cc}|NaN|undefined|null|Infinity|\[object/u);
+    const printed = JSON.parse((await stayput([verb, join(root, demo), "--json", ...draws])).out) as object;
+    expect(printed).toHaveProperty("assumed");
+  });
+
+  it("compare holds each setup against the first under the same skies", async () => {
+    const { out } = await stayput(["compare", file, "--json", "--draws", "10"]);
+    const { setups } = JSON.parse(out) as CompareAnswer;
+    expect(setups[0]?.gain).toBeNull();
+    expect(setups[1]?.gain?.least_days).toBeGreaterThan(0);
+    expect((await stayput(["compare", file, "--draws", "10"])).out).toMatch(/^B {2}More: .* more than A \(Now\)/m);
+  });
+
+  it("wiring knows the other setups even where one is asked for", async () => {
+    const demo = join(root, demos[0]!);
+    const { out } = await stayput(["wiring", demo, "--setup", "lithium"]);
+    expect(out).toContain("WIRING: C");
+    expect(out).not.toContain("WIRING: A");
+    expect(out).toMatch(/stage|Pulled once for/);
+  });
+
+  it("match says what would explain what was seen, and asks for it where nothing was", async () => {
+    const seen = JSON.stringify({ ...job, match: [{ flatOnMorning: 2 }] });
+    const { code, out } = await stayput(["match", "-", "--json", "--draws", "10"], seen);
+    expect(code).toBe(0);
+    const { setup, explanations } = JSON.parse(out) as MatchAnswer & { setup: string };
+    expect(setup).toBe("now");
+    expect(explanations.map(({ id }) => id).sort()).toEqual(["condition", "fridge", "shade"]);
+    expect(await stayput(["match", file])).toMatchObject({ code: 1, out: "" });
   });
 });
 

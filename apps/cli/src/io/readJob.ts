@@ -20,10 +20,10 @@ export async function readJob(operand: string, options: Pick<Options, "month" | 
   const parsed = await parse(text);
   if (!parsed.ok) throw new Refusal(file, parsed.faults);
   const { resolve } = await import("@stayput/job");
-  const resolved = await resolve(parsed.job, options.month === null ? {} : { month: options.month });
+  const job = { ...parsed.job, setups: [...chosenSetups(parsed.job.setups, options.setup)] };
+  const resolved = await resolve(job, options.month === null ? {} : { month: options.month });
   if (!resolved.ok) throw new Refusal(file, resolved.faults);
-  const notes = [...parsed.notes, ...resolved.notes];
-  return { ...resolved, notes, job: parsed.job, study: { ...resolved.study, setups: chosen(resolved, options.setup) } };
+  return { ...resolved, notes: [...parsed.notes, ...resolved.notes], job };
 }
 
 /** Quantities typed in words need the units library, which takes a while to load: only where plain numbers do not do. */
@@ -35,10 +35,14 @@ async function parse(text: string): Promise<ParsedJob | Refused> {
   return parseJobText(text, { words });
 }
 
-function chosen({ study }: Resolved, id: string | null): Resolved["study"]["setups"] {
-  if (id === null) return study.setups;
-  const setups = study.setups.filter((setup) => setup.id === id);
-  if (setups.length > 0) return setups;
-  const known = study.setups.map((setup) => setup.id).join(", ");
+/** The setup of an id, as a list of one; all of them for null. @throws Misuse where there is none of that id */
+export function chosenSetups<One extends { readonly id: string }>(
+  setups: readonly One[],
+  id: string | null,
+): readonly One[] {
+  if (id === null) return setups;
+  const found = setups.filter((setup) => setup.id === id);
+  if (found.length > 0) return found;
+  const known = setups.map((setup) => setup.id).join(", ");
   throw new Misuse(`--setup: there is no setup ${JSON.stringify(id.slice(0, 60))}; accepted: ${known}`);
 }

@@ -1,9 +1,9 @@
 import type { ExplainAnswer, SetupAnswer } from "@stayput/sim";
 import { chargeKey, chargePicture } from "./chargePicture.ts";
 import { food } from "./food.ts";
+import { standing, titled } from "./headAndFoot.ts";
 import { heading, letterOf } from "./heading.ts";
 import { lasting } from "./lasting.ts";
-import { count } from "./numbers.ts";
 import { peaks } from "./peaks.ts";
 import { plain } from "./plain.ts";
 import { sentence } from "./sentence.ts";
@@ -15,31 +15,20 @@ import { item, wrap } from "./wrap.ts";
 export function explainText(sheet: Sheet): string {
   const { answer } = sheet;
   const sections = [
-    wrap(`${titled(sheet)}. ${plain(sheet.place, 80)}, ${count(answer.nights, "night")} from ${sheet.arrive}.`),
+    titled(sheet, answer.nights),
     ...answer.setups.map((setup, i) =>
       wrap(sentence(setup, answer, answer.setups[i - 1]), { first: `${letterOf(i)}  `, hang: 3 }),
     ),
     [heading("How long it lasts"), ...lasting(answer)],
     ...answer.setups.flatMap((setup, i) => setupSections(setup, letterOf(i), answer)),
     [heading("Charge against days"), ...wrap(chargeKey(answer)), "", ...chargePicture(answer)],
-    [heading("Taken as given"), ...[...sheet.assumed.map((text) => plain(text, 600)), standing(sheet)].flatMap(item)],
+    [heading("Taken as given"), ...[...sheet.assumed.map((text) => plain(text, 600)), standing(answer)].flatMap(item)],
   ];
   return `${sections.map((lines) => lines.join("\n")).join("\n\n")}\n`;
-}
-
-function titled({ title, customer }: Sheet): string {
-  return customer === null ? plain(title, 120) : `${plain(title, 120)}, for ${plain(customer, 60)}`;
 }
 
 function setupSections(setup: SetupAnswer, letter: string, { horizon_days }: ExplainAnswer): string[][] {
   const goes = [heading("Where it goes", `${letter}  ${plain(setup.name, 50)}`), ...whereItGoes(setup, horizon_days)];
   const notes = [...setup.cautions.map(({ text }) => plain(text, 600)).flatMap(item), ...peaks(setup), ...food(setup)];
   return [goes, sunUsed(setup), notes].filter((lines) => lines.length > 0);
-}
-
-function standing({ answer: { seed, draws, horizon_days } }: Sheet): string {
-  const from = seed === null ? `${count(draws, "sky", "skies")} from the file` : `${draws} drawn skies, seed ${seed}`;
-  const meaning =
-    "Flat is when the loads drop; P10, P50 and P90 are the days by which a tenth, half and nine tenths of the skies have it flat";
-  return `Estimate for planning, not a promise: ${from}, up to ${count(Math.floor(horizon_days), "day")}. ${meaning}.`;
 }

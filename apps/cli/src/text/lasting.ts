@@ -1,11 +1,16 @@
-import type { Autonomy, ExplainAnswer } from "@stayput/sim";
+import type { Autonomy, ExplainAnswer, SetupAnswer } from "@stayput/sim";
 import { letterOf } from "./heading.ts";
 import { chanceCell, count, daysCell } from "./numbers.ts";
 import { plain } from "./plain.ts";
 import { table, type Column } from "./table.ts";
 
+/** What `explain` and `compare` both say of how long setups last. */
+interface Lasting extends Pick<ExplainAnswer, "draws" | "horizon_days" | "nights"> {
+  readonly setups: readonly Pick<SetupAnswer, "name" | "days" | "reserveDays" | "chanceOfLasting">[];
+}
+
 /** How long each setup lasts: a row for each until flat, and the same down to its reserve. */
-export function lasting(answer: ExplainAnswer): string[] {
+export function lasting(answer: Lasting): string[] {
   const columns: Column[] = [
     { head: "", align: "left" },
     { head: "days until flat, parked", align: "left" },

@@ -38,3 +38,14 @@ export const monthName = (month: number): string => months[month - 1] ?? `month 
 export const dateSaid = (month: number, day: number): string => `${day} ${monthName(month)}`;
 
 export const count = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
+
+/** Days as a difference: one decimal up to 20, whole from there. */
+export function daysMore(days: number): string {
+  return Math.abs(days) < 20 ? (Math.round(days * 10) / 10 + 0).toFixed(1) : whole(days);
+}
+
+/** Whole numbers in threes with a space between, as ISO 80000-1 has it: "41 500". */
+export const thousands = (value: number): string => whole(value).replace(/\B(?=(\d{3})+$)/g, " ");
+
+/** A change, with its sign. */
+export const signed = (value: number): string => (Math.round(value) > 0 ? `+${whole(value)}` : whole(value));

@@ -1,5 +1,5 @@
 import { readJob } from "../io/readJob.ts";
-import { readSkies } from "../io/readSkies.ts";
+import { skiesOf } from "../io/skiesOf.ts";
 import { csv } from "../text/csv.ts";
 import { hoursColumns } from "../text/hoursColumns.ts";
 import type { Run } from "./verb.ts";
@@ -14,8 +14,9 @@ export const hoursVerb: Run = async ({ operands: [operand = "-"], options }, io)
   if (setup === undefined) return "";
   if (others.length > 0) io.say(`setup ${setup.id}; --setup chooses another: ${others.map(({ id }) => id).join(", ")}`);
   const { ledgerOf } = await import("@stayput/sim");
-  const skies = options.skies === null ? null : await readSkies(options.skies, io.stdin, study.trip.nights + 1);
-  const columns = hoursColumns(ledgerOf(study, setup.id, { sky: skies?.[0] ?? "average" }), study.trip);
+  const skies = options.skies === null ? null : await skiesOf(operand, study, options, io);
+  const sky = skies !== null && "rows" in skies ? skies.rows[0]! : "average";
+  const columns = hoursColumns(ledgerOf(study, setup.id, { sky }), study.trip);
   if (!options.json) return csv(columns);
   const named = columns.map(({ name, values }) => [name, Array.from(values)]);
   return `${JSON.stringify({ setup: setup.id, hours: Object.fromEntries(named) as object })}\n`;

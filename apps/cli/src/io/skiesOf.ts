@@ -1,0 +1,20 @@
+import type { Skies, Study } from "@stayput/sim";
+import { Misuse } from "../faults.ts";
+import type { Options } from "../options.ts";
+import { readSkies } from "./readSkies.ts";
+import type { Io } from "./streams.ts";
+
+const DRAWS = 200;
+
+/**
+ * The skies that a command asks for: drawn from a seed, or rows of a file, as many as `--draws` where that is given.
+ *
+ * @param operand of the job, since standard input can hold one thing only
+ */
+export async function skiesOf(operand: string, { trip }: Study, options: Options, io: Io): Promise<Skies> {
+  const { seed, draws, skies } = options;
+  if (skies === null) return { seed, draws: draws ?? DRAWS };
+  if (skies === "-" && operand === "-") throw new Misuse("standard input holds the job or the skies, not both");
+  const rows = await readSkies(skies, io.stdin, trip.nights + 1);
+  return { rows: rows.slice(0, draws ?? rows.length) };
+}

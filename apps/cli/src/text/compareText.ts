@@ -1,0 +1,86 @@
+import type { CompareAnswer, ComparedSetup } from "@stayput/sim";
+import { gainSaid } from "./gainSaid.ts";
+import { standing, titled, type Of } from "./headAndFoot.ts";
+import { heading, letterOf } from "./heading.ts";
+import { lasting } from "./lasting.ts";
+import { hoursSaid, percent, signed, thousands, whole } from "./numbers.ts";
+import { plain } from "./plain.ts";
+import { table, type Column } from "./table.ts";
+import { item, wrap } from "./wrap.ts";
+
+interface Sheet extends Of {
+  readonly answer: CompareAnswer;
+  readonly currency: string | null;
+  readonly assumed: readonly string[];
+}
+
+/** Setups side by side under the same skies, for a terminal of 80 columns. */
+export function compareText(sheet: Sheet): string {
+  const { answer, currency, assumed } = sheet;
+  const [first, ...others] = answer.setups;
+  const against = `A (${plain(first?.name ?? "", 40)})`;
+  const gains = others.map((setup, i) =>
+    wrap(gainSaid(setup, against, answer.horizon_days, currency), { first: `${letterOf(i + 1)}  `, hang: 3 }),
+  );
+  const sections = [
+    titled(sheet, answer.nights),
+    ...gains,
+    [heading("How long they last"), ...lasting(answer)],
+    [heading("What they take"), ...takes(answer.setups, currency)],
+    [heading("What flattens them"), ...flattens(answer.setups)],
+    cautions(answer.setups),
+    [heading("Taken as given"), ...[...assumed.map((text) => plain(text, 600)), standing(answer)].flatMap(item)],
+  ];
+  const said = sections.filter((lines) => lines.length > 0).map((lines) => lines.join("\n"));
+  return `${said.join("\n\n")}\n`;
+}
+
+const right = (head: string): Column => ({ head, align: "right" });
+const left = (head: string): Column => ({ head, align: "left" });
+
+/** Price, mass, and how long the vehicle takes to put back what was used. */
+function takes(setups: readonly ComparedSetup[], currency: string | null): string[] {
+  const payload = setups.some(({ payloadLeft_kg }) => payloadLeft_kg !== null);
+  const columns = [
+    left(""),
+    left("setup"),
+    right(`price\n${currency ?? ""}`),
+    right("mass\nkg"),
+    ...(payload ? [right("payload\nleft, kg")] : []),
+    right("driving\nto 80 %"),
+    right("to full"),
+  ];
+  const rows = setups.map(({ name, price, mass_kg, payloadLeft_kg, refill_h }, i) => [
+    letterOf(i),
+    plain(name, 24),
+    thousands(price),
+    signed(mass_kg),
+    ...(payload ? [payloadLeft_kg === null ? "" : whole(payloadLeft_kg)] : []),
+    refill(refill_h.to80),
+    refill(refill_h.toFull),
+  ]);
+  return [...table(columns, rows), "Driving is from the reserve, without sun, the loads of a drive running."];
+}
+
+const refill = (hours: number | null): string => (hours === null ? "never" : hoursSaid(hours));
+
+function flattens(setups: readonly ComparedSetup[]): string[] {
+  const columns = [left(""), left("biggest user"), right("of use"), right("use\nWh/day"), right("sun unused\nWh/day")];
+  const rows = setups.map(({ flattenedBy, use_Wh_day, sun_Wh_day }, i) => [
+    letterOf(i),
+    flattenedBy === null ? "nothing" : plain(flattenedBy.name, 36),
+    flattenedBy === null ? "" : percent(flattenedBy.share),
+    whole(use_Wh_day),
+    whole(sun_Wh_day.unused),
+  ]);
+  return table(columns, rows);
+}
+
+/** Each caution once, with the letters of the setups that it is for. */
+function cautions(setups: readonly ComparedSetup[]): string[] {
+  const letters = new Map<string, string[]>();
+  setups.forEach((setup, i) => {
+    for (const { text } of setup.cautions) letters.set(text, [...(letters.get(text) ?? []), letterOf(i)]);
+  });
+  return [...letters].flatMap(([text, of]) => item(`${of.join(", ")}: ${plain(text, 600)}`));
+}

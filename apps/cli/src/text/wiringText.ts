@@ -1,0 +1,124 @@
+import type { ChargeRunAnswer, FridgeRunAnswer, RunAnswer, WiringAnswer } from "@stayput/sim";
+import { titled, type Of } from "./headAndFoot.ts";
+import { heading, letterOf } from "./heading.ts";
+import { percent } from "./numbers.ts";
+import { plain } from "./plain.ts";
+import { table, type Column } from "./table.ts";
+import { item } from "./wrap.ts";
+
+interface Sheet extends Of {
+  readonly nights: number;
+  /** with each its place among the job's setups, which gives its letter */
+  readonly answers: readonly { readonly at: number; readonly answer: WiringAnswer }[];
+  readonly assumed: readonly string[];
+}
+
+/** The wiring of each setup for a terminal of 80 columns, and once for all: the loom, safety, which standard covers what. */
+export function wiringText(sheet: Sheet): string {
+  const answers = sheet.answers.map(({ answer }) => answer);
+  const sections = [
+    titled(sheet, sheet.nights),
+    ...sheet.answers.flatMap(({ at, answer }) => ofSetup(answer, letterOf(at))),
+    listed("While the loom is open", answers.flatMap(loom)),
+    listed("Safety", answers.flatMap(safetyRows)),
+    listed("Which standard covers what", standardsByStanding(answers)),
+    listed("Taken as given", [
+      ...sheet.assumed,
+      "Estimate for planning; local rules and the makers' manuals come first.",
+    ]),
+  ];
+  const said = sections.filter((lines) => lines.length > 0).map((lines) => lines.join("\n"));
+  return `${said.join("\n\n")}\n`;
+}
+
+const loom = ({ checklist }: WiringAnswer): string[] =>
+  checklist.map(({ item: what, reason, standing }) => `${what}. ${reason} (${standing})`);
+
+const safetyRows = ({ safety }: WiringAnswer): string[] =>
+  safety.map(({ where, text, standing }) => `${capital(where)}: ${text} (${standing})`);
+
+/** Standards that stand alike, said together. */
+function standardsByStanding(answers: readonly WiringAnswer[]): string[] {
+  const rows = answers.flatMap(({ standards }) => standards);
+  const standings = [...new Set(rows.map(({ standing }) => standing))];
+  return standings.map((standing) => {
+    const named = rows.filter((row) => row.standing === standing).map(({ name, covers }) => `${name} for ${covers}`);
+    return `${capital(standing)}: ${[...new Set(named)].join("; ")}.`;
+  });
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A headed list, each line once. */
+function listed(head: string, lines: readonly string[]): string[] {
+  const once = [...new Set(lines)].map((line) => plain(line, 2000));
+  return once.length === 0 ? [] : [heading(head), ...once.flatMap(item)];
+}
+
+function ofSetup({ name, charge, others, fridges, cautions }: WiringAnswer, letter: string): string[][] {
+  const head = heading("Wiring", `${letter}  ${plain(name, 50)}`);
+  const onTheRoad = charge?.sentences ?? ["Nothing charges the bank on the road."];
+  const runs = [...others, ...fridges];
+  return [
+    [head, ...onTheRoad.flatMap(item)],
+    ...(charge === null ? [] : [voltsAlong(charge), ampsDelivered(charge)]),
+    runs.length === 0 ? [] : otherRuns(runs),
+    runs.flatMap(({ name: run, sentences }) =>
+      sentences.slice(0, 1).flatMap((said) => item(said.startsWith(run) ? said : `${run}: ${said}`)),
+    ),
+    cautions.flatMap(({ text }) => item(plain(text, 600))),
+  ].filter((lines) => lines.length > 0);
+}
+
+const left = (head: string): Column => ({ head, align: "left" });
+const right = (head: string): Column => ({ head, align: "right" });
+
+/** Volts at each point at the start of a charge. */
+function voltsAlong({ points }: ChargeRunAnswer): string[] {
+  const rows = points.map((point) => [
+    plain(point.name, 44),
+    point.volts_V.toFixed(2),
+    point.amps_A.toFixed(1),
+    point.heat_W < 0.05 ? "" : point.heat_W.toFixed(0),
+  ]);
+  return table([left("along the charge run"), right("volts"), right("amps"), right("lost, W")], rows);
+}
+
+/** What reaches the bank as it fills, and what holds it. */
+function ampsDelivered({ moments }: ChargeRunAnswer): string[] {
+  const columns = [
+    left("bank\nat"),
+    right("source\nV"),
+    right("into the\nbank, A"),
+    left("held by"),
+    right("without it\nmore, A"),
+  ];
+  const rows = moments.map(({ charge, source_V, delivered_A, limit, gain_A }) => [
+    percent(charge),
+    source_V.toFixed(1),
+    delivered_A.toFixed(1),
+    plain(limit.name, 30),
+    gain_A < 0.05 ? "" : gain_A.toFixed(0),
+  ]);
+  return table(columns, rows);
+}
+
+/** The other runs, a row each. */
+function otherRuns(runs: readonly (RunAnswer | FridgeRunAnswer)[]): string[] {
+  const columns = [left("other runs"), right("m"), right("amps"), right("for 3 %"), right("for 5 %"), right("fuse, A")];
+  const rows = runs.map((run) => [
+    plain(run.name, 34),
+    `${run.given ? "" : "~"}${run.length_m.toFixed(1)}`,
+    run.running_A.toFixed(1),
+    sizeFor(run, "3 % drop"),
+    sizeFor(run, "5 % drop"),
+    run.fuses[0]?.rated_A?.toString() ?? "none fits",
+  ]);
+  return [...table(columns, rows), "~ is a usual length, where the job gives none."];
+}
+
+function sizeFor({ sizes }: RunAnswer, purpose: string): string {
+  const size = sizes.find((one) => one.purpose === purpose);
+  if (size === undefined) return "";
+  return size.standard_mm2 === null ? "nothing" : `${size.standard_mm2} mm²`;
+}

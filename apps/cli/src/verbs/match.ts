@@ -1,0 +1,34 @@
+import { Refusal } from "../faults.ts";
+import { readJob } from "../io/readJob.ts";
+import { skiesOf } from "../io/skiesOf.ts";
+import { matchText } from "../text/matchText.ts";
+import { ofJob } from "../text/ofJob.ts";
+import { document } from "./document.ts";
+import type { Run } from "./verb.ts";
+
+/** What would explain what the customer saw: the bank's condition, the fridge's use, or shade. Without `--setup`, of the first. */
+export const matchVerb: Run = async ({ operands: [operand = "-"], options }, io) => {
+  const read = await readJob(operand, options, io);
+  const { study, match: seen, notes } = read;
+  if (seen.length === 0) {
+    const accepted = 'accepted is a list of what was seen, such as [{ "flatOnMorning": 3 }]';
+    throw new Refusal(operand === "-" ? "standard input" : operand, [
+      { message: `match: nothing was given; ${accepted}` },
+    ]);
+  }
+  const setup = study.setups[0]!;
+  const { drawCount, match } = await import("@stayput/sim");
+  const skies = await skiesOf(operand, study, options, io);
+  const answer = match(study, setup, seen, skies);
+  if (options.json) return document(read, { setup: setup.id, draws: drawCount(skies), ...answer });
+  const { nights } = study.trip;
+  return matchText({
+    ...ofJob(read),
+    nights,
+    setup: setup.name,
+    seen,
+    answer,
+    draws: drawCount(skies),
+    assumed: notes,
+  });
+};
