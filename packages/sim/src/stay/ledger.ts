@@ -69,5 +69,5 @@ export function noteStep(ledger: Ledger, h: number, step: Step, end: StepEnd): v
   ledger.selfDischarge_Ah[h]! += end.selfDischarge_Ah;
   ledger.held_Ah[h] = end.held_Ah;
   ledger.volts_V[h] = end.volts_V;
-  if (step.sunAvailable_W - step.sunUsed_W > 1e-6) ledger.unusedCause[h] = end.cause;
+  if (step.sunAvailable_W * step_h - step.sunUsed_W * lasted_h > 1e-6) ledger.unusedCause[h] = end.cause;
 }

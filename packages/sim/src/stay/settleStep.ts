@@ -120,17 +120,26 @@ function settleDriving(bank: BankModel, feed: FeedCircuit | null, driving: numbe
   }
 }
 
-/** A converter's output depends on the volts it helps to set: a few rounds settle it far below a milliamp. */
-function settleConverter(feed: FeedCircuit, source_V: number, bus: Bus): void {
-  bus.extra_A = 0;
-  settle(bus);
-  for (let round = 0; round < 6; round++) {
-    bus.extra_A = converterMost_A(feed, source_V, bus.volts_V);
-    settle(bus);
-  }
-}
-
 const bisections = 40;
+
+/**
+ * A converter that its path or its source holds gives less the higher the volts it charges at, and those rise with what it
+ * gives, in a leap where the bank takes no more. The most it gives is where the two meet: by bisection, since going to and
+ * fro between them may never settle.
+ */
+function settleConverter(feed: FeedCircuit, source_V: number, bus: Bus): void {
+  let low_A = 0;
+  let high_A = feed.converter?.rated_A ?? 0;
+  for (let i = 0; i < bisections; i++) {
+    const middle_A = (low_A + high_A) / 2;
+    bus.extra_A = middle_A;
+    settle(bus);
+    if (converterMost_A(feed, source_V, bus.volts_V) >= middle_A) low_A = middle_A;
+    else high_A = middle_A;
+  }
+  bus.extra_A = low_A;
+  settle(bus);
+}
 
 /**
  * A relay passes the most amps for which the bank, at the end of the step, still stands no higher than the source less the
