@@ -4,7 +4,7 @@ import { chanceGrid } from "../../packages/sim/src/answers/chanceGrid.ts";
 import { size } from "../../packages/sim/src/answers/size.ts";
 import type { SizeAnswer, SizeRequest } from "../../packages/sim/src/answers/sizeTypes.ts";
 import type { SizePoint } from "../../packages/sim/src/answers/types.ts";
-import { arrayRung, bankRung, bruteGrid, request, rungs } from "../fixtures/sizing.ts";
+import { arrayRung, bankRung, bruteGrid, request, rungs, type BruteGrid } from "../fixtures/sizing.ts";
 import { lithium, openCamp, setup, study, twoAgm } from "../fixtures/stays.ts";
 import { anyStudy, int, scaled } from "./arbitraries/study.ts";
 
@@ -37,7 +37,7 @@ const key = ({ bank_Ah, array_W }: Pick<SizePoint, "bank_Ah" | "array_W">) => `$
 const corners = ({ staircases }: SizeAnswer) => staircases.map((each) => each.corners.map(key));
 
 /** The pairs that reach the chance with no other that is smaller or equal in both reaching it. */
-function minimal({ banks, arrays, chance }: ReturnType<typeof bruteGrid>[number], least: number): string[] {
+function minimal({ banks, arrays, chance }: BruteGrid, least: number): string[] {
   const does = (b: number, a: number) => chance[b]![a]! >= least - 1e-9;
   return banks.flatMap((bank, b) =>
     arrays.flatMap((array, a) => {

@@ -17,15 +17,25 @@ export interface MatchExplanation {
   readonly stated: number;
   /** the value with as much weight below it as above, and the range that holds 95 %; null: no value explains it */
   readonly likely: { readonly low: number; readonly middle: number; readonly high: number } | null;
-  /** of the three, the weight of this one: 0 to 1 */
+  /** of those asked, the weight of this one: 0 to 1; all 0 where none explains it */
   readonly plausibility: number;
   /** the values tried, and for each the share of skies under which it happens as seen */
   readonly tried: readonly { readonly value: number; readonly share: number }[];
 }
 
+/** Shares of skies under which a bank goes flat before, on and after the morning seen; they sum to 1. */
+export interface SeenShares {
+  readonly before: number;
+  readonly then: number;
+  /** or not at all */
+  readonly after: number;
+}
+
 export interface MatchAnswer {
-  /** share of skies under which it happens as seen with everything as the job says */
+  /** share of skies under which all happens as seen with everything as the job says */
   readonly asStated: number;
+  /** for each observation, with everything as the job says */
+  readonly stated: readonly SeenShares[];
   /** most plausible first */
   readonly explanations: readonly MatchExplanation[];
   readonly said: string;

@@ -21,7 +21,7 @@ function nearestSaid(request: SizeRequest, miss: Place | null): string {
   if (miss === null) return `No pair at all fits ${listed(limitsOf(request))}.`;
   const { chance, month } = worstOf(miss.ladder, miss.b, miss.a);
   const within = limitsOf(request).length === 0 ? "" : " within them";
-  return `The nearest${within} is ${named(miss.pair)}, which lasts ${outOf100(chance)} trips in ${monthName(month)}.`;
+  return `The nearest${within} is ${named(miss.pair)}, which lasts on ${outOf100(chance)} trips in ${monthName(month)}.`;
 }
 
 const limitsOf = ({ roof_W, budget, payload_kg }: SizeRequest): string[] => [

@@ -9,9 +9,9 @@ import { counted, monthName, outOf100 } from "./words.ts";
 export const named = ({ bank_Ah, array_W, chemistry }: Pair): string =>
   `${bank_Ah} Ah of ${chemistries[chemistry].name} with ${array_W > 0 ? `${array_W} W of panels` : "no panels"}`;
 
-/** "14 nights in 90 of 100 trips". */
+/** "14 nights on 90 of 100 trips". */
 export const asked = ({ nights, chance }: SizeRequest): string =>
-  `${counted(nights, "night")} in ${Math.round(chance * 1000) / 10} of 100 trips`;
+  `${counted(nights, "night")} on ${Math.round(chance * 1000) / 10} of 100 trips`;
 
 /** "in June", "even in July, the worst of the months asked". */
 export const inMonth = (month: number, { months }: SizeRequest): string =>
@@ -22,8 +22,8 @@ export function reasonForPick(request: SizeRequest, place: Place, fitting: numbe
   const { month } = worstOf(place.ladder, place.b, place.a);
   const volts = nominal_V === 12 ? "" : ` (at ${nominal_V} V)`;
   return (
-    `${named(pick)}${volts} lasts ${counted(request.nights, "night")} in ${outOf100(pick.chance)} trips ` +
-    `${inMonth(month, request)}; ${Math.round(request.chance * 1000) / 10} were asked. ${whyThatOne(pick, fitting)}`
+    `${named(pick)}${volts} lasts ${counted(request.nights, "night")} on ${outOf100(pick.chance)} trips ` +
+    `${inMonth(month, request)} (${Math.round(request.chance * 1000) / 10} asked). ${whyThatOne(pick, fitting)}`
   );
 }
 
@@ -46,8 +46,8 @@ export function saidOfStep(change: SizeStep["change"], point: SizePoint, pick: S
   const what = change.endsWith("bank") ? `${point.bank_Ah} Ah` : `${point.array_W} W`;
   const chance =
     point.chance === pick.chance
-      ? `no change, ${outOf100(point.chance)} trips`
-      : `${outOf100(point.chance)} trips instead of ${outOf100(pick.chance)}`;
+      ? `lasts on the same ${outOf100(point.chance)} trips`
+      : `lasts on ${outOf100(point.chance)} trips instead of ${Math.round(pick.chance * 100)}`;
   return `${steps[change]}, ${what}: ${chance}${priceOfStep(point, pick)}.`;
 }
 

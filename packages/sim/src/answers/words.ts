@@ -29,9 +29,9 @@ export const counted = (count: number, noun: string): string => `${count} ${noun
 
 /** A share of skies as trips out of a hundred; what is not quite none or all is not said to be. */
 export function outOf100(share: number): string {
-  if (share > 0 && share < 0.01) return "fewer than 1 in 100";
-  if (share > 0.99 && share < 1) return "more than 99 in 100";
-  return `${Math.round(share * 100)} in 100`;
+  if (share > 0 && share < 0.01) return "fewer than 1 of 100";
+  if (share > 0.99 && share < 1) return "more than 99 of 100";
+  return `${Math.round(share * 100)} of 100`;
 }
 
 /** To two figures, thousands apart: "2,100". */
