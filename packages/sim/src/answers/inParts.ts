@@ -19,8 +19,13 @@ export function atOnce<Answer>(parts: InParts<Answer>): Answer {
   }
 }
 
+/** What of an AbortSignal is used here; any AbortSignal fits. Named apart, since this package knows no DOM. */
+export interface StopSignal {
+  throwIfAborted(): void;
+}
+
 export interface Watch<Answer> {
-  readonly signal?: AbortSignal | undefined;
+  readonly signal?: StopSignal | undefined;
   readonly onPart?: ((part: Part<Answer>) => void) | undefined;
   /** lets the host do other things; called between parts */
   readonly pause?: (() => Promise<void>) | undefined;
