@@ -229,10 +229,10 @@ describe("a drive", () => {
     fc.assert(
       fc.property(anyDriven, int(1, 60), (study, more_mm2) => {
         const one = study.setups[0]!;
-        const path = one.feed!.path.map((piece) =>
+        const path = one.feed.path.map((piece) =>
           piece.kind === "cable" ? { ...piece, area_mm2: piece.area_mm2 + more_mm2 } : piece,
         );
-        const thicker = { ...study, setups: [{ ...one, feed: { ...one.feed!, path } }] };
+        const thicker = { ...study, setups: [{ ...one, feed: { ...one.feed, path } }] };
         expect(after(thicker)).toBeGreaterThanOrEqual(after(study) - 1e-9);
       }),
     );
