@@ -1,0 +1,1 @@
+export { sizeRequest, type SizeAsked, type SizeWishes } from "./sizeRequest.ts";
