@@ -23,3 +23,5 @@ export { readJobText } from "./text/readJobText.ts";
 export { toJobText } from "./text/toJobText.ts";
 export { packJob, unpackJob, type Unpacked } from "./link/link.ts";
 export { jobJsonSchema } from "./jsonSchema.ts";
+export { csv, type CsvColumn } from "./hours/csv.ts";
+export { hoursColumns } from "./hours/hoursColumns.ts";

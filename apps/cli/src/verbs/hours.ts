@@ -1,7 +1,6 @@
+import { csv, hoursColumns } from "@stayput/job";
 import { readJob } from "../io/readJob.ts";
 import { skiesOf } from "../io/skiesOf.ts";
-import { csv } from "../text/csv.ts";
-import { hoursColumns } from "../text/hoursColumns.ts";
 import type { Run } from "./verb.ts";
 
 /**

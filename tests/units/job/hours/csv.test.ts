@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { csv } from "../../../../apps/cli/src/text/csv.ts";
+import { csv } from "@stayput/job";
 
 it("writes a head row and a row for each value, plain numbers to a millionth", () => {
   const text = csv([
