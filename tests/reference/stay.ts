@@ -118,7 +118,7 @@ const flatVolts = 12;
 function losslessBank(days: number): BankModel {
   const capacity_Ah = days * dayAmps;
   const made = bankModel({ ...twoAgm, chemistry: "lfp", capacity_Ah, reserve: 0 }, 25);
-  const level = (table: Float64Array, value: number): Float64Array => table.map(() => value);
+  const level = (table: Float64Array, value: number): Float64Array => table.map((_, i) => (i % 2 === 0 ? value : 0));
   return {
     ...made,
     resistance_Ohm: 0,

@@ -40,9 +40,9 @@ export interface BankModel {
   readonly returns_V: number;
   /** share of charge that a step loses standing */
   readonly stepLoss: number;
-  /** rested volts at 0, 1/20 … 1 of the available tank, and once more for the read beyond the end */
+  /** rested volts by share of the available tank, as lines for `atShare` to read */
   readonly volts: Float64Array;
-  /** charge efficiency at 0, 1/20 … 1 of full charge, likewise */
+  /** charge efficiency by share of full charge, likewise */
   readonly efficiency: Float64Array;
   readonly takesCharge: boolean;
 }
@@ -109,16 +109,23 @@ function checkBank(bank: Bank, temp_C: number, step_h: number): void {
     throw new RangeError(`chemistry must be agm, gel, flooded or lfp, got ${bank.chemistry}`);
 }
 
+/** For each twentieth, the line that holds from there to the next: its height at 0 and its slope, in twentieths. */
 function evenTable(points: readonly (readonly [number, number])[], scale: number): Float64Array {
-  return Float64Array.from({ length: tableSteps + 2 }, (_, i) => alongLine(points, i / tableSteps) * scale);
+  const at = (i: number) => alongLine(points, i / tableSteps) * scale;
+  const table = new Float64Array(2 * (tableSteps + 1));
+  for (let i = 0; i <= tableSteps; i++) {
+    const slope = at(i + 1) - at(i);
+    table[2 * i] = at(i) - i * slope;
+    table[2 * i + 1] = slope;
+  }
+  return table;
 }
 
 /** Reads an even table at a share; below 0 and above 1 it holds. */
 export function atShare(table: Float64Array, share: number): number {
   const x = (share > 0 ? (share < 1 ? share : 1) : 0) * tableSteps;
-  const i = x | 0;
-  const low = table[i]!;
-  return low + (x - i) * (table[i + 1]! - low);
+  const i = (x | 0) << 1;
+  return table[i]! + x * table[i + 1]!;
 }
 
 /** Rested volts at a share of the available tank [V]. */

@@ -18,6 +18,7 @@ export function plainSteps(drive: Drive, state: RunState, steps: number, shown: 
   const stepsAnHour = Math.round(1 / step_h);
   const available_Ah = bank.c * full_Ah;
   const perAvailable = 1 / available_Ah;
+  const perAbsorption_V = 1 / absorption_V;
   const reserve_Ah = state.reserve_h >= 0 ? -Infinity : chargeWhenShown_Ah(bank, bank.reserve);
   const keeps = 1 - bank.stepLoss;
   const mostResistance_Ohm = bank.resistance_Ohm * resistanceGrowth.times;
@@ -39,12 +40,18 @@ export function plainSteps(drive: Drive, state: RunState, steps: number, shown: 
     const charge = (q - moved_A * half_h) * perFull;
     const halfway_V = atShare(volts, (q1 * halfE + q * halfGain - moved_A * halfPerAmp_h) * perAvailable);
     const resistance_Ohm = resistanceAt_Ohm(bank, charge);
-    const behind_V = halfway_V + resistance_Ohm * sun_A + (net_W < sun_A * halfway_V ? gap_V : 0);
-    const square = behind_V * behind_V - 4 * resistance_Ohm * net_W;
-    let volts_V = 0.5 * (square > 0 ? behind_V + Math.sqrt(square) : behind_V);
-    if (volts_V > absorption_V && net_W < sun_A * halfway_V) volts_V = absorption_V;
+    const behind_V = net_W < sun_A * halfway_V ? halfway_V + gap_V : halfway_V;
+    const driven_V = behind_V + resistance_Ohm * sun_A;
+    const square = driven_V * driven_V - 4 * resistance_Ohm * net_W;
+    if (!(square > 0)) break;
+    let volts_V = 0.5 * (driven_V + Math.sqrt(square));
+    // Watts over volts, and written so that the division need not wait for the root.
+    let net_A = (behind_V - volts_V) * (1 / resistance_Ohm);
+    if (volts_V > absorption_V && net_A < 0) {
+      volts_V = absorption_V;
+      net_A = net_W * perAbsorption_V - sun_A;
+    }
     if (sunTracks && light > sunMost_A * (volts_V < halfway_V ? volts_V : halfway_V)) break;
-    let net_A = net_W / volts_V - sun_A;
     if (net_A < 0) net_A = -stored_A(bank, q, charge, -net_A);
 
     const n = q - net_A * step_h;

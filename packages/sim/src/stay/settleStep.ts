@@ -120,7 +120,8 @@ function settleDriving(bank: BankModel, feed: FeedCircuit | null, driving: numbe
   }
 }
 
-const bisections = 40;
+/** Of some tens of amps: to a nanoampere. */
+const bisections = 36;
 
 /**
  * A converter that its path or its source holds gives less the higher the volts it charges at, and those rise with what it
@@ -130,15 +131,21 @@ const bisections = 40;
 function settleConverter(feed: FeedCircuit, source_V: number, bus: Bus): void {
   let low_A = 0;
   let high_A = feed.converter?.rated_A ?? 0;
+  if (converterHolds(feed, source_V, high_A, bus)) return;
   for (let i = 0; i < bisections; i++) {
     const middle_A = (low_A + high_A) / 2;
-    bus.extra_A = middle_A;
-    settle(bus);
-    if (converterMost_A(feed, source_V, bus.volts_V) >= middle_A) low_A = middle_A;
+    if (converterHolds(feed, source_V, middle_A, bus)) low_A = middle_A;
     else high_A = middle_A;
   }
   bus.extra_A = low_A;
   settle(bus);
+}
+
+/** Settles the bus with so many amps, and says whether the converter has them at the volts that come of it. */
+function converterHolds(feed: FeedCircuit, source_V: number, given_A: number, bus: Bus): boolean {
+  bus.extra_A = given_A;
+  settle(bus);
+  return converterMost_A(feed, source_V, bus.volts_V) >= given_A;
 }
 
 /**
