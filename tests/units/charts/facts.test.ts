@@ -114,14 +114,17 @@ describe("what would change it", () => {
       to: "new",
       changes: [{ id: "bank", text: "bank: larger" }],
       days: { before: 2.5, after: 60, alone: [60], shares: [57.5] },
+      dullDays: { before: 2, after: 9, alone: [9], shares: [7] },
       chance: { before: 0, after: 1, alone: [1], shares: [1] },
       horizon_days: 60,
+      measure: "days",
       said: "",
     };
     expect(charts.upgradesPictureOf(answer)).toEqual({
       from_days: 2.5,
       together_days: null,
       horizon_days: 60,
+      measure: "days",
       changes: [{ id: "bank", name: "bank: larger", share_days: 57.5, alone_days: null }],
     });
   });

@@ -1,5 +1,8 @@
-import { drawCount, harvest, planSetup, planStay, shine, skyOf } from "../stay/index.ts";
+import { mustBeWhole, mustLie } from "../numeric/must.ts";
+import { drawCount, harvest, planSetup, planStay, shine, skyOf, type Skies } from "../stay/index.ts";
 import type { Study } from "../study.ts";
+import { checkSkies } from "./checkSkies.ts";
+import { sayGain } from "./compareSaid.ts";
 import type { CompareAnswer, ComparedSetup, PairedGain } from "./compareTypes.ts";
 import { defaultHorizon_days, defaultSkies, horizonUnder, type ExplainOptions } from "./explain.ts";
 import { atOnce, type InParts } from "./inParts.ts";
@@ -23,6 +26,7 @@ export const compare = (study: Study, options: CompareOptions = {}): CompareAnsw
 
 export function* compareInParts(study: Study, options: CompareOptions = {}): InParts<CompareAnswer> {
   const skies = options.skies ?? defaultSkies;
+  checkCompared(study, skies, options.payload_kg ?? null);
   const draws = drawCount(skies);
   const plan = planStay(study.climate, study.trip, horizonUnder(skies, options.horizon_days ?? defaultHorizon_days));
   const tallies = study.setups.map((setup) => newTally(planSetup(plan, setup), draws, { without: false, band: false }));
@@ -45,9 +49,17 @@ export function* compareInParts(study: Study, options: CompareOptions = {}): InP
   };
 }
 
+function checkCompared({ setups }: Study, skies: Skies, payload_kg: number | null): void {
+  checkSkies(skies);
+  mustBeWhole("setups", setups.length, 1, 100);
+  if (payload_kg !== null) mustLie("payload_kg", payload_kg, -1e6, 1e6);
+}
+
 function compared(tally: Tally, first: Tally | null, payload_kg: number | null): ComparedSetup {
   const { setup } = tally.setupPlan;
   const answer = setupAnswer(tally);
+  const horizon_h = tally.setupPlan.parked.hours;
+  const gain = first === null ? null : pairedGain(tally.drop_h, first.drop_h, horizon_h);
   return {
     id: setup.id,
     name: setup.name,
@@ -62,7 +74,8 @@ function compared(tally: Tally, first: Tally | null, payload_kg: number | null):
     mass_kg: setup.mass_kg,
     payloadLeft_kg: payload_kg === null ? null : payload_kg - setup.mass_kg,
     cautions: answer.cautions,
-    gain: first === null ? null : pairedGain(tally.drop_h, first.drop_h, tally.setupPlan.parked.hours),
+    gain,
+    said: gain === null ? null : sayGain(setup.name, first!.setupPlan.setup.name, gain, horizon_h / 24),
   };
 }
 

@@ -33,6 +33,8 @@ export interface ComparedSetup {
   readonly cautions: readonly Caution[];
   /** against the first setup; null for itself */
   readonly gain: PairedGain | null;
+  /** the gain in a sentence; null for the first setup */
+  readonly said: string | null;
 }
 
 export interface CompareAnswer {

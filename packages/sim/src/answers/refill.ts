@@ -1,5 +1,5 @@
 import { bankModel, chargeWhenShown_Ah } from "../bank/bankModel.ts";
-import { mustLie } from "../numeric/must.ts";
+import type { FeedCircuit } from "../feed/index.ts";
 import { newFound, run, together, type SetupPlan } from "../stay/index.ts";
 
 /** Hours of driving, without sun, from the reserve to a shown charge; null where two days of driving do not reach it. */
@@ -20,48 +20,57 @@ const full = 0.99;
  * What the vehicle alone puts back: driving from the reserve on, the loads of a drive running, the sun left out.
  * Both null where nothing feeds the bank.
  */
-export function refillHours({ plan, setup, demands, bank, feed }: SetupPlan): RefillHours {
-  if (feed === null) return { to80: null, toFull: null };
+export function refillHours(setupPlan: SetupPlan): RefillHours {
+  return setupPlan.feed === null ? { to80: null, toFull: null } : hoursOf(refillCourse(setupPlan, setupPlan.feed));
+}
+
+/** Shown charge by tenths of an hour of driving, from the reserve on, through a feed. */
+export function refillCourse({ plan, setup, demands, bank }: SetupPlan, feed: FeedCircuit): Float32Array {
   const hours = Math.min(longest_h, plan.hours);
-  const shown = new Float32Array(hours / step_h + 1);
+  const shown = new Float32Array(Math.round(hours / step_h) + 1);
   const ones = new Float64Array(hours).fill(1);
   const none = new Float64Array(hours);
   const driving = together(plan, demands, setup.inverter, "driving");
   const model = bankModel(setup.bank, bank.temp_C, step_h);
-  run(
-    {
-      bank: model,
-      hours,
-      startCharge: Math.max(0, chargeWhenShown_Ah(model, model.reserve) / model.full_Ah),
-      load_W: driving.load_W,
-      element_W: driving.element_W,
-      sun: none,
-      sunTracks: true,
-      sunMost_A: 0,
-      kept: ones,
-      mixed: {
-        parked: none,
-        driving: ones,
-        mains: none,
-        drivingLoad_W: driving.load_W,
-        drivingElement_W: driving.element_W,
-        mainsLoad_W: none,
-        mainsElement_W: null,
-        feed,
-        mainsMost_A: 0,
-      },
+  const drive = {
+    bank: model,
+    hours,
+    startCharge: Math.max(0, chargeWhenShown_Ah(model, model.reserve) / model.full_Ah),
+    load_W: driving.load_W,
+    element_W: driving.element_W,
+    sun: none,
+    sunTracks: true,
+    sunMost_A: 0,
+    kept: ones,
+    mixed: {
+      parked: none,
+      driving: ones,
+      mains: none,
+      drivingLoad_W: driving.load_W,
+      drivingElement_W: driving.element_W,
+      mainsLoad_W: none,
+      mainsElement_W: null,
+      feed,
+      mainsMost_A: 0,
     },
-    newFound(),
-    { shown },
-  );
-  return { to80: firstReach_h(shown, 0.8), toFull: firstReach_h(shown, full) };
+  };
+  run(drive, newFound(), { shown });
+  return shown;
 }
 
-function firstReach_h(shown: Float32Array, level: number): number | null {
-  mustLie("level", level, 0, 1);
-  const i = shown.findIndex((value) => value >= level);
+export const hoursOf = (course: Float32Array): RefillHours => ({
+  to80: firstReach_h(course, 0.8),
+  toFull: firstReach_h(course, full),
+});
+
+/** Charge shown after so many hours; what lies past the end stands as at the end. */
+export const chargeAfter = (course: Float32Array, hours: number): number =>
+  course[Math.min(course.length - 1, Math.round(hours / step_h))]!;
+
+function firstReach_h(course: Float32Array, level: number): number | null {
+  const i = course.findIndex((value) => value >= level);
   if (i < 0) return null;
   if (i === 0) return 0;
-  const before = shown[i - 1]!;
-  return (i - 1 + (level - before) / (shown[i]! - before)) * step_h;
+  const before = course[i - 1]!;
+  return (i - 1 + (level - before) / (course[i]! - before)) * step_h;
 }

@@ -1,13 +1,17 @@
 import { drawCount, harvest, newFound, planSetup, planStay, run, shine, skyOf, type Skies } from "../stay/index.ts";
 import type { Study } from "../study.ts";
-import { defaultHorizon_days, defaultSkies } from "./explain.ts";
+import { checkSkies } from "./checkSkies.ts";
+import { defaultHorizon_days, defaultSkies, horizonUnder } from "./explain.ts";
 import { atOnce, type InParts } from "./inParts.ts";
 import { daysOf, spreadOf } from "./quantile.ts";
 import type { YearAnswer } from "./types.ts";
 
 type Month = YearAnswer["setups"][number]["months"][number];
 
-/** Days and chance of the same trip begun in each month of the year. */
+/**
+ * Days and chance of the same trip begun in each month of the year.
+ * @throws RangeError naming the field, what was given and what is accepted
+ */
 export const roundTheYear = (
   study: Study,
   skies: Skies = defaultSkies,
@@ -20,9 +24,11 @@ export function* roundTheYearInParts(
   skies: Skies = defaultSkies,
   horizon_days = defaultHorizon_days,
 ): InParts<YearAnswer> {
+  checkSkies(skies);
+  const looked_days = horizonUnder(skies, horizon_days);
   const months: Month[][] = study.setups.map(() => []);
   for (let month = 1; month <= 12; month++) {
-    monthOf(study, month, skies, horizon_days).forEach((answer, i) => months[i]!.push(answer));
+    monthOf(study, month, skies, looked_days).forEach((answer, i) => months[i]!.push(answer));
     yield { progress: month / 12 };
   }
   return { setups: study.setups.map(({ id, name }, i) => ({ id, name, months: months[i]! })) };

@@ -5,7 +5,7 @@ export interface UpgradeChange {
   readonly text: string;
 }
 
-/** A measure of a setup, and how a proposal's changes share its gain. Days are medians, capped at the horizon. */
+/** A measure of a setup, and how a proposal's changes share its gain. Days are capped at the horizon. */
 export interface GainShares {
   readonly before: number;
   readonly after: number;
@@ -15,15 +15,22 @@ export interface GainShares {
   readonly shares: readonly number[];
 }
 
+/** What tells two setups apart: median days; where both outlast the horizon, days of the dullest tenth, then the chance. */
+export type UpgradeMeasure = "days" | "dullDays" | "chance";
+
 export interface UpgradesAnswer {
   readonly from: string;
   readonly to: string;
   readonly changes: readonly UpgradeChange[];
   /** median days parked */
   readonly days: GainShares;
+  /** days parked that nine skies in ten outlast */
+  readonly dullDays: GainShares;
   /** chance of lasting the trip as described */
   readonly chance: GainShares;
   readonly horizon_days: number;
+  /** the measure that `said` speaks of: `days` unless both setups outlast the horizon */
+  readonly measure: UpgradeMeasure;
   /** the gain in a sentence or two */
   readonly said: string;
 }

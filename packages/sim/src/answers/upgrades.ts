@@ -13,10 +13,12 @@ import {
   type StayPlan,
 } from "../stay/index.ts";
 import type { Setup, Study } from "../study.ts";
+import { checkSkies } from "./checkSkies.ts";
 import { defaultHorizon_days, defaultSkies, horizonUnder } from "./explain.ts";
 import { atOnce, type InParts } from "./inParts.ts";
 import { nearestRank } from "./quantile.ts";
 import type { GainShares, UpgradeChange, UpgradesAnswer } from "./upgradeTypes.ts";
+import { measureOf, sayUpgrades } from "./upgradesSaid.ts";
 
 /** A change as a function: the setup with that part of it taken from the proposal. */
 interface Change extends UpgradeChange {
@@ -26,6 +28,7 @@ interface Change extends UpgradeChange {
 /**
  * What each difference between a setup and a proposal is worth: alone, all together, and its share of the gain.
  * All subsets are run, so the shares are exact; there are at most six changes.
+ * @throws RangeError naming the field, what was given and what is accepted
  */
 export const upgrades = (study: Study, from: Setup, to: Setup, skies: Skies = defaultSkies): UpgradesAnswer =>
   atOnce(upgradesInParts(study, from, to, skies));
@@ -36,6 +39,7 @@ export function* upgradesInParts(
   to: Setup,
   skies: Skies = defaultSkies,
 ): InParts<UpgradesAnswer> {
+  checkSkies(skies);
   const changes = changesBetween(from, to);
   const plan = planStay(study.climate, study.trip, horizonUnder(skies, defaultHorizon_days));
   const subsets = 2 ** changes.length;
@@ -52,22 +56,21 @@ export function* upgradesInParts(
     runAll(plan, setups, skies, draw, onRoadOnly, drop_h, lasted);
     if ((draw + 1) % 10 === 0) yield { progress: (draw + 1) / drawCount(skies) };
   }
-  const days = sharesOf(
-    changes.length,
-    drop_h.map((hours) => medianDays(hours, plan.hours)),
-  );
-  const chance = sharesOf(
-    changes.length,
-    lasted.map((count) => count / drawCount(skies)),
-  );
+  const shares = (measure: readonly number[]) => sharesOf(changes.length, measure);
+  const horizon_days = plan.hours / 24;
+  const days = shares(drop_h.map((hours) => rankedDays(hours, plan.hours, 0.5)));
+  const dullDays = shares(drop_h.map((hours) => rankedDays(hours, plan.hours, 0.1)));
+  const chance = shares(lasted.map((count) => count / drawCount(skies)));
   return {
     from: from.id,
     to: to.id,
     changes: changes.map(({ id, text }) => ({ id, text })),
     days,
+    dullDays,
     chance,
-    horizon_days: plan.hours / 24,
-    said: sayGain(changes, days, plan.hours / 24),
+    horizon_days,
+    measure: measureOf({ days, dullDays, chance }, horizon_days),
+    said: sayUpgrades(changes, { days, dullDays, chance }, horizon_days),
   };
 }
 
@@ -92,8 +95,8 @@ function runAll(
   });
 }
 
-const medianDays = (hours: Float64Array, horizon_h: number): number =>
-  nearestRank(hours.map((h) => (h >= 0 ? h : horizon_h)).sort(), 0.5) / 24;
+const rankedDays = (hours: Float64Array, horizon_h: number, share: number): number =>
+  nearestRank(hours.map((h) => (h >= 0 ? h : horizon_h)).sort(), share) / 24;
 
 /** Everything in which a proposal differs, part by part. Panels go with their charger. */
 export function changesBetween(from: Setup, to: Setup): Change[] {
@@ -177,12 +180,3 @@ function bitsIn(subset: number): number {
   for (let left = subset; left > 0; left >>= 1) bits += left & 1;
   return bits;
 }
-
-function sayGain(changes: readonly Change[], { before, after, alone }: GainShares, horizon_days: number): string {
-  const days = (value: number) => (value >= horizon_days ? `${horizon_days} days or more` : `${value.toFixed(1)} days`);
-  if (changes.length === 0) return "The two setups do not differ.";
-  const each = changes.map(({ text }, i) => `${text} alone: ${days(alone[i]!)}`).join("; ");
-  return `As it is, half of all skies give ${days(before)}. ${capital(each)}. All together: ${days(after)}.`;
-}
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
