@@ -62,6 +62,12 @@ module.exports = {
       to: { path: "^(packages|apps)/", pathNot: "^packages/(charts|sim)/" },
     },
     {
+      name: "handout-imports-no-app",
+      severity: "error",
+      from: { path: own("handout") },
+      to: { path: "^(packages|apps)/", pathNot: "^packages/(handout|job|catalogue|charts|sim)/" },
+    },
+    {
       name: "apps-do-not-import-each-other",
       severity: "error",
       from: { path: "^apps/([^/]+)/" },

@@ -65,8 +65,9 @@ export default defineConfig([
   layer("packages/catalogue", ["sim"]),
   layer("packages/job", ["catalogue", "sim"]),
   layer("packages/charts", ["sim"]),
-  layer("apps/cli", ["job", "catalogue", "charts", "sim"]),
-  layer("apps/web", ["job", "catalogue", "charts", "sim"]),
+  layer("packages/handout", ["job", "catalogue", "charts", "sim"]),
+  layer("apps/cli", ["job", "catalogue", "charts", "handout", "sim"]),
+  layer("apps/web", ["job", "catalogue", "charts", "handout", "sim"]),
   {
     files: ["apps/web/src/**/*.ts", "packages/charts/src/**/*.ts"],
     extends: [lit.configs["flat/recommended"], wc.configs["flat/recommended"]],

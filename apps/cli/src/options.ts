@@ -1,3 +1,4 @@
+import type { ChemistryId } from "@stayput/sim";
 import { Misuse } from "./faults.ts";
 
 /** Options that verbs share, one row each. A verb names those it takes. */
@@ -8,6 +9,10 @@ export const optionTable = {
   seed: { value: "N", help: "seed of the drawn skies (1)" },
   draws: { value: "N", help: "how many skies are drawn (200)" },
   skies: { value: "FILE", help: "skies from CSV instead: a row a sky, daily clearness 0 to 1" },
+  nights: { value: "N", help: "nights to last (the trip's)" },
+  chance: { value: "P", help: "chance asked, 0.9 or 90% (the job's, or 0.9)" },
+  months: { value: "6-8", help: "months it must hold in, as 6-8 or 6,7,8 (that of arrival)" },
+  chemistry: { value: "NAME", help: "agm, gel, flooded or lfp; several with commas (agm,lfp)" },
   limit: { value: "N", help: "at most so many rows (10)" },
 } as const;
 
@@ -20,6 +25,10 @@ export interface Options {
   readonly seed: number;
   readonly draws: number | null;
   readonly skies: string | null;
+  readonly nights: number | null;
+  readonly chance: number | null;
+  readonly months: readonly number[] | null;
+  readonly chemistry: readonly ChemistryId[] | null;
   readonly limit: number;
 }
 
@@ -37,6 +46,10 @@ export function readOptions(given: Given): Options {
     seed: whole("seed", 0, 2 ** 32 - 1) ?? 1,
     draws: whole("draws", 10, 5000),
     skies: text("skies"),
+    nights: whole("nights", 1, 60),
+    chance: readChance(text("chance")),
+    months: readMonths(text("months")),
+    chemistry: readChemistries(text("chemistry")),
     limit: whole("limit", 1, 1000) ?? 10,
   };
 }
@@ -45,6 +58,41 @@ function wholeNumber(name: OptionName, given: string | null, least: number, most
   if (given === null) return null;
   const value = /^\d{1,10}$/.test(given) ? Number(given) : NaN;
   if (value >= least && value <= most) return value;
-  const shown = JSON.stringify(given.slice(0, 40));
-  throw new Misuse(`--${name}: ${shown} was given; accepted is a whole number from ${least} to ${most}`);
+  throw misread(name, given, `a whole number from ${least} to ${most}`);
+}
+
+const misread = (name: OptionName, given: string, accepted: string): Misuse =>
+  new Misuse(`--${name}: ${JSON.stringify(given.slice(0, 40))} was given; accepted is ${accepted}`);
+
+function readChance(given: string | null): number | null {
+  if (given === null) return null;
+  const [, digits, sign] = /^(\d{1,3}(?:\.\d{1,6})?)\s*(%?)$/.exec(given) ?? [];
+  const chance = Number(digits) / (sign === "%" ? 100 : 1);
+  if (chance >= 0.01 && chance <= 0.999) return chance;
+  throw misread("chance", given, "0.01 to 0.999, or 1% to 99.9%");
+}
+
+/** Months as a range, which may run past December, or as a list. */
+function readMonths(given: string | null): readonly number[] | null {
+  if (given === null) return null;
+  const months = given.split(",").flatMap((part) => {
+    const [, from, to = from] = /^(\d{1,2})(?:-(\d{1,2}))?$/.exec(part.trim()) ?? [];
+    return monthsBetween(Number(from), Number(to));
+  });
+  if (months.every((month) => month >= 1 && month <= 12)) return [...new Set(months)];
+  throw misread("months", given, "months from 1 to 12 as 6-8 or 6,7,8; 11-2 runs past December");
+}
+
+function monthsBetween(from: number, to: number): number[] {
+  if (!(from >= 1 && from <= 12 && to >= 1 && to <= 12)) return [NaN];
+  return Array.from({ length: ((to - from + 12) % 12) + 1 }, (_, i) => ((from - 1 + i) % 12) + 1);
+}
+
+const chemistryIds: readonly ChemistryId[] = ["agm", "gel", "flooded", "lfp"];
+
+function readChemistries(given: string | null): readonly ChemistryId[] | null {
+  if (given === null) return null;
+  const named = given.split(",").map((part) => chemistryIds.find((id) => id === part.trim().toLowerCase()));
+  if (named.every((one) => one !== undefined)) return [...new Set(named)];
+  throw misread("chemistry", given, `${chemistryIds.join(", ")}, several with commas between`);
 }

@@ -1,7 +1,7 @@
 import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { CompareAnswer, ExplainAnswer, MatchAnswer } from "@stayput/sim";
+import type { CompareAnswer, ExplainAnswer, MatchAnswer, SizeAnswer } from "@stayput/sim";
 import stringWidth from "string-width";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { job } from "./job.ts";
@@ -172,7 +172,7 @@ describe("hours", { timeout: 60_000 }, () => {
 
 describe("the verbs that answer a job in text and JSON", { timeout: 60_000 }, () => {
   const demos = ["shared/demo/family-caravan.json", "shared/demo/bush-camper.json"];
-  const jobVerbs = ["explain", "compare", "wiring", "match"];
+  const jobVerbs = ["explain", "compare", "size", "wiring", "match"];
   const cases = jobVerbs.flatMap((verb) => demos.map((demo) => [verb, demo] as const));
 
   it.each(cases)("%s %s fits 80 columns and holds no holes", async (verb, demo) => {
@@ -195,6 +195,16 @@ describe("the verbs that answer a job in text and JSON", { timeout: 60_000 }, ()
     expect(setups[0]?.gain).toBeNull();
     expect(setups[1]?.gain?.least_days).toBeGreaterThan(0);
     expect((await stayput(["compare", file, "--draws", "10"])).out).toMatch(/^B {2}More: .* more than A \(Now\)/m);
+  });
+
+  it("size gives the smallest pairs for the nights, chance and months asked, and marks its pick", async () => {
+    const asked = ["--nights", "5", "--chance", "80%", "--months", "12-2", "--chemistry", "lfp", "--draws", "20"];
+    const { out } = await stayput(["size", file, "--json", ...asked]);
+    const answer = JSON.parse(out) as SizeAnswer;
+    expect(answer).toMatchObject({ nights: 5, chance: 0.8, months: [12, 1, 2] });
+    expect(answer.staircases.map(({ chemistry }) => chemistry)).toEqual(["lfp"]);
+    for (const { chance } of answer.staircases[0]!.corners) expect(chance).toBeGreaterThanOrEqual(0.8);
+    expect((await stayput(["size", file, ...asked])).out).toMatch(/^> {2}lithium/m);
   });
 
   it("wiring knows the other setups even where one is asked for", async () => {
@@ -250,6 +260,9 @@ describe("misuse", { timeout: 60_000 }, () => {
       '"13" was given; accepted is a whole number from 1 to 12',
     ],
     ["a seed that is no number", ["explain", "a.json", "--seed", "x"], '--seed: "x" was given'],
+    ["a chance that is certain", ["size", "a.json", "--chance", "100%"], "accepted is 0.01 to 0.999, or 1% to 99.9%"],
+    ["months that are none", ["size", "a.json", "--months", "0-3"], "accepted is months from 1 to 12"],
+    ["a chemistry that is none", ["size", "a.json", "--chemistry", "nimh"], "accepted is agm, gel, flooded, lfp"],
     ["draws out of range", ["explain", "a.json", "--draws", "0"], "--draws"],
     ["a file that is not there", ["explain", "/nowhere/a.json"], "there is no such file"],
     ["a directory", ["explain", "tests"], "is a directory"],

@@ -46,3 +46,9 @@ export function chosenSetups<One extends { readonly id: string }>(
   const known = setups.map((setup) => setup.id).join(", ");
   throw new Misuse(`--setup: there is no setup ${JSON.stringify(id.slice(0, 60))}; accepted: ${known}`);
 }
+
+/** What was assumed of some of the setups, and of the job as a whole; what was assumed of the others is left out. */
+export function notesFor({ notes, study }: JobRead, setups: readonly { readonly id: string }[]): readonly string[] {
+  const others = study.setups.filter(({ id }) => !setups.some((one) => one.id === id));
+  return notes.filter((note) => !others.some(({ name }) => note.startsWith(`${name}: `)));
+}

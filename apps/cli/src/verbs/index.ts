@@ -19,6 +19,14 @@ export const verbs: readonly Verb[] = [
     load: async () => (await import("./compare.ts")).compareVerb,
   },
   {
+    name: "size",
+    operands: "JOB.json",
+    takes: [1, 1],
+    options: ["json", "setup", "nights", "chance", "months", "chemistry", "seed", "draws"],
+    answers: "the smallest banks and arrays that last, priced and weighed",
+    load: async () => (await import("./size.ts")).sizeVerb,
+  },
+  {
     name: "wiring",
     operands: "JOB.json",
     takes: [1, 1],

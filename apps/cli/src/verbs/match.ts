@@ -1,5 +1,5 @@
 import { Refusal } from "../faults.ts";
-import { readJob } from "../io/readJob.ts";
+import { notesFor, readJob } from "../io/readJob.ts";
 import { skiesOf } from "../io/skiesOf.ts";
 import { matchText } from "../text/matchText.ts";
 import { ofJob } from "../text/ofJob.ts";
@@ -9,7 +9,7 @@ import type { Run } from "./verb.ts";
 /** What would explain what the customer saw: the bank's condition, the fridge's use, or shade. Without `--setup`, of the first. */
 export const matchVerb: Run = async ({ operands: [operand = "-"], options }, io) => {
   const read = await readJob(operand, options, io);
-  const { study, match: seen, notes } = read;
+  const { study, match: seen } = read;
   if (seen.length === 0) {
     const accepted = 'accepted is a list of what was seen, such as [{ "flatOnMorning": 3 }]';
     throw new Refusal(operand === "-" ? "standard input" : operand, [
@@ -17,10 +17,11 @@ export const matchVerb: Run = async ({ operands: [operand = "-"], options }, io)
     ]);
   }
   const setup = study.setups[0]!;
+  const notes = notesFor(read, [setup]);
   const { drawCount, match } = await import("@stayput/sim");
   const skies = await skiesOf(operand, study, options, io);
   const answer = match(study, setup, seen, skies);
-  if (options.json) return document(read, { setup: setup.id, draws: drawCount(skies), ...answer });
+  if (options.json) return document({ ...read, notes }, { setup: setup.id, draws: drawCount(skies), ...answer });
   const { nights } = study.trip;
   return matchText({
     ...ofJob(read),

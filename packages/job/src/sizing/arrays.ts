@@ -22,7 +22,7 @@ export function arrayLadder(sizing: Sizing | null, perWatt: number | null): read
 }
 
 /** What a framed panel weighs for each watt, over those that are sold [kg/W]. */
-function framed_kg_W(): number {
+export function framed_kg_W(): number {
   const framed = sold.filter(({ mount }) => mount === "flush");
   return sum(framed.map(({ mass_kg }) => mass_kg)) / sum(framed.map(({ watts }) => watts));
 }

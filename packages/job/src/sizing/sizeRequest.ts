@@ -2,7 +2,7 @@ import { bankLadder, inventedPrices } from "@stayput/catalogue";
 import type { BankChoice, ChemistryId, Setup, SizeRequest, Trip } from "@stayput/sim";
 import { sizingDefaults } from "../defaults.ts";
 import type { Job } from "../schema/job.ts";
-import { arrayLadder } from "./arrays.ts";
+import { arrayLadder, framed_kg_W } from "./arrays.ts";
 
 /** What is asked instead of what the job says. */
 export interface SizeWishes {
@@ -28,30 +28,56 @@ const step_Ah = 50;
 
 /**
  * What to size for: what is wished, else the job's own wishes and price list, else the catalogue's ladder. The catalogue's
- * prices are invented, and used only where the job is in their currency.
+ * prices are invented, and used only where the job is in their currency. Where no price is known a budget can be held
+ * against nothing: it is left out, and that is said.
  *
  * @param setup whose loads, volts and chargers the candidates take over
+ * @param fitted what comes out when a bank and an array go in
  */
-export function sizeRequest(job: Job, trip: Trip, setup: Setup, wishes: SizeWishes = {}): SizeAsked {
+export function sizeRequest(
+  job: Job,
+  trip: Trip,
+  { setup, fitted }: { readonly setup: Setup; readonly fitted: Setup },
+  wishes: SizeWishes = {},
+): SizeAsked {
   const { sizing } = job;
   const prices = job.currency === inventedPrices.currency ? inventedPrices : null;
   const wanted = firstNotEmpty(wishes.chemistries, sizing?.chemistries);
   const own = sizing?.banks ?? [];
   const banks = own.length > 0 ? own : soldBanks(wanted ?? usual, setup.bank.nominal_V / 12, prices);
   const chemistries = [...new Set(banks.map(({ chemistry }) => chemistry))];
+  const arrays = arrayLadder(sizing, prices?.panel_per_W ?? null);
+  const priced = [...banks, ...arrays].some(({ price }) => price !== null && price > 0);
+  const removed_kg = job.payload_kg === null ? 0 : fittedMass_kg(fitted);
   const request: SizeRequest = {
     nights: wishes.nights ?? sizing?.nights ?? trip.nights,
     chance: wishes.chance ?? sizing?.chance ?? sizingDefaults.chance,
     months: firstNotEmpty(wishes.months, sizing?.months) ?? [trip.month],
     chemistries: wanted === null ? chemistries : chemistries.filter((one) => wanted.includes(one)),
     banks,
-    arrays: arrayLadder(sizing, prices?.panel_per_W ?? null),
+    arrays,
     roof_W: sizing?.roof_W ?? null,
     payload_kg: job.payload_kg,
-    removed_kg: 0,
-    budget: sizing?.budget ?? null,
+    removed_kg,
+    budget: priced ? (sizing?.budget ?? null) : null,
   };
-  return { request, notes: notesOn(job, own.length > 0, prices !== null) };
+  const notes = [
+    ...(own.length > 0 ? [] : ["Sizes are the catalogue's usual ones; the job may name those that are on the shelf."]),
+    ...(own.length === 0 && prices !== null ? ["Prices are invented: put the shop's own into the job."] : []),
+    ...(typeof sizing?.budget === "number" && !priced ? ["The budget is left out, as no price is known."] : []),
+    ...(removed_kg > 0 ? [`${fitted.name}: bank and panels are taken to weigh ${removed_kg} kg and to come out.`] : []),
+  ];
+  return { request, notes };
+}
+
+/** What the bank and panels of a setup weigh, by the catalogue's batteries and panels of their kind [kg]. */
+function fittedMass_kg({ bank, arrays }: Setup): number {
+  const ladder = bankLadder(bank.chemistry);
+  const far = ({ capacity_Ah }: { readonly capacity_Ah: number }) => Math.abs(capacity_Ah - bank.capacity_Ah);
+  const [nearest] = ladder.toSorted((a, b) => far(a) - far(b));
+  const perAh = nearest === undefined ? 0 : nearest.mass_kg / nearest.capacity_Ah;
+  const panels_kg = arrays.reduce((sum, { watts }) => sum + watts * framed_kg_W(), 0);
+  return Math.round(bank.capacity_Ah * (bank.nominal_V / 12) * perAh + panels_kg);
 }
 
 function firstNotEmpty<One>(...lists: readonly (readonly One[] | undefined)[]): readonly One[] | null {
@@ -74,12 +100,4 @@ function soldBanks(
         mass_kg: mass_kg * systems,
       })),
   );
-}
-
-function notesOn({ payload_kg }: Job, ownBanks: boolean, priced: boolean): string[] {
-  return [
-    ...(ownBanks ? [] : ["Sizes are the catalogue's usual ones; the job may name those that are on the shelf."]),
-    ...(ownBanks || !priced ? [] : ["Prices are invented, for demonstration: put the shop's own into the job."]),
-    ...(payload_kg === null ? [] : ["What comes out is not taken off the masses."]),
-  ];
 }

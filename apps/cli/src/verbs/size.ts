@@ -1,0 +1,51 @@
+import { chosenSetups, notesFor, readJob } from "../io/readJob.ts";
+import { skiesOf } from "../io/skiesOf.ts";
+import { ofJob } from "../text/ofJob.ts";
+import { sizeText } from "../text/sizeText.ts";
+import { document } from "./document.ts";
+import type { Run } from "./verb.ts";
+
+/** The smallest banks and arrays that last, for the loads and chargers of one setup: that of `--setup`, or the first. */
+export const sizeVerb: Run = async ({ operands: [operand = "-"], options }, io) => {
+  const read = await readJob(operand, { month: null, setup: null }, io);
+  const { job, study } = read;
+  const setup = chosenSetups(study.setups, options.setup)[0]!;
+  const [{ sizeRequest }, { crossCheck, drawCount, size }] = await Promise.all([
+    import("@stayput/job/sizing"),
+    import("@stayput/sim"),
+  ]);
+  const { request, notes } = sizeRequest(
+    job,
+    study.trip,
+    { setup, fitted: study.setups[0]! },
+    {
+      nights: options.nights ?? undefined,
+      chance: options.chance ?? undefined,
+      months: options.months ?? undefined,
+      chemistries: options.chemistry ?? undefined,
+    },
+  );
+  const skies = await skiesOf(operand, study, options, io);
+  const answer = size(study, setup, request, skies);
+  const shown = answer.pick ?? answer.nearest;
+  const handbook = shown === null ? null : crossCheck(study, setup, shown, HANDBOOK_DAYS);
+  const assumed = [...notesFor(read, [setup]), ...notes];
+  const draws = drawCount(skies);
+  if (options.json) {
+    return document({ ...read, notes: assumed }, { setup: setup.id, draws, seed: options.seed, ...answer, handbook });
+  }
+  const { currency } = job;
+  return sizeText({
+    ...ofJob(read),
+    setup: setup.name,
+    answer,
+    handbook,
+    currency,
+    draws,
+    seed: options.seed,
+    assumed,
+  });
+};
+
+/** Days without sun that the handbook is asked to carry. Common practice, no source. */
+const HANDBOOK_DAYS = 3;
