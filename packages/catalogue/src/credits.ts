@@ -7,6 +7,7 @@ export interface Credit {
   readonly printed: string;
 }
 
+/** The two sources of climate, with their licences. */
 export const credits: readonly Credit[] = [
   {
     id: "nasa-sse-6",

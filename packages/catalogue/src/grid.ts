@@ -1,4 +1,8 @@
-/** The heavy entry: the radiation grid and the weather stations, unpacked at first use. Load it when it is needed. */
+/**
+ * The heavy entry: the radiation grid and the weather stations, unpacked at first use. Load it when it is needed.
+ *
+ * @module @stayput/catalogue/grid
+ */
 export { climateAt, utcOffsetAt, type ClimateAt } from "./climate/climateAt.ts";
 export { climateBySky } from "./climate/climateBySky.ts";
 export { radiationAt } from "./climate/radiation.ts";

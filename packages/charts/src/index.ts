@@ -1,3 +1,8 @@
+/**
+ * Answers drawn as SVG.
+ *
+ * @module @stayput/charts
+ */
 export * from "./charge/index.ts";
 export * from "./day/index.ts";
 export * from "./run/index.ts";

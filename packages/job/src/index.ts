@@ -1,3 +1,8 @@
+/**
+ * The job file: schema, faults, resolving, text, links.
+ *
+ * @module @stayput/job
+ */
 export { FORMAT, VERSION, jobSchema, type Job, type JobInput, type SetupInJob } from "./schema/job.ts";
 export type { LoadInJob } from "./schema/load.ts";
 export type { PlaceInJob } from "./schema/place.ts";

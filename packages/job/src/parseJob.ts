@@ -7,6 +7,7 @@ import { jobSchema, type Job } from "./schema/job.ts";
 import { migrate } from "./versions/migrate.ts";
 import { readWords, type WordsReader } from "./words/readWords.ts";
 
+/** A job that is valid, every default filled in. */
 export interface ParsedJob {
   readonly ok: true;
   readonly job: Job;
@@ -14,6 +15,7 @@ export interface ParsedJob {
   readonly notes: readonly string[];
 }
 
+/** A job that is not valid, and everything wrong with it. */
 export interface Refused {
   readonly ok: false;
   /** every fault, in the order of the file */
@@ -22,6 +24,7 @@ export interface Refused {
   readonly needsWords?: true;
 }
 
+/** How to read words, and where lines are known. */
 export interface ParseOptions {
   /** reads "3 A" and the like; `words` of @stayput/job/quantities. Without one, such a value is a fault. */
   readonly words?: WordsReader;

@@ -1,3 +1,8 @@
+/**
+ * The simulation: from a climate, a trip, what runs and what is fitted, to how long it lasts and why.
+ *
+ * @module @stayput/sim
+ */
 export type * from "./study.ts";
 export type * from "./answers/types.ts";
 export * from "./bank/index.ts";

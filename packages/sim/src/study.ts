@@ -48,6 +48,10 @@ export interface MainsStops {
   readonly from: number;
 }
 
+/**
+ * When one arrives, for how long, how full, and what comes on the way. Day d of a trip counts from 0, the day of
+ * arrival.
+ */
 export interface Trip {
   /** month of arrival, 1 to 12 */
   readonly month: number;
@@ -74,6 +78,7 @@ interface LoadBase {
   readonly name: string;
 }
 
+/** What draws its watts while it is used, and its standby watts the rest of the time. */
 export interface Appliance extends LoadBase {
   readonly kind: "appliance";
   readonly supply: "dc" | "ac";
@@ -90,6 +95,7 @@ export interface Appliance extends LoadBase {
   readonly only: "driving" | "camped" | null;
 }
 
+/** A fridge with a compressor, known by one rating: so many watt-hours a day in so warm a room. */
 export interface CompressorFridge extends LoadBase {
   readonly kind: "compressor-fridge";
   readonly supply: "dc" | "ac";
@@ -106,6 +112,10 @@ export interface CompressorFridge extends LoadBase {
   readonly only: "driving" | "camped" | null;
 }
 
+/**
+ * A three-way fridge: heat from gas, or from an element on the bank or on ac. An element without a thermostat draws
+ * for as long as it is on.
+ */
 export interface AbsorptionFridge extends LoadBase {
   readonly kind: "absorption-fridge";
   /** what it runs on when camped. On `gas` the 12 V element runs while driving only; `dc` and `ac` keep the element on. */
@@ -120,10 +130,13 @@ export interface AbsorptionFridge extends LoadBase {
   readonly thermostat: { readonly gas: boolean; readonly dc: boolean; readonly ac: boolean };
 }
 
+/** Something that runs. */
 export type Load = Appliance | CompressorFridge | AbsorptionFridge;
 
+/** AGM, gel and flooded lead-acid, or lithium iron phosphate; `chemistries` has what each stands for. */
 export type ChemistryId = "agm" | "gel" | "flooded" | "lfp";
 
+/** All the batteries that feed the loads, as one. */
 export interface Bank {
   readonly chemistry: ChemistryId;
   readonly nominal_V: 12 | 24;
@@ -142,6 +155,7 @@ export interface Bank {
   readonly restedVolts: readonly { readonly share: number; readonly volts: number }[] | null;
 }
 
+/** Panels that lie one way. Tilt is 0 (flat) to 90°, azimuth clockwise from north. */
 export interface SolarArray {
   readonly name: string;
   /** at standard test conditions */
@@ -155,6 +169,10 @@ export interface SolarArray {
   readonly gamma_per_K: number;
 }
 
+/**
+ * What stands between arrays and bank: tracking the power of the panels (`mppt`) or joining them to the bank (`pwm`);
+ * amps out.
+ */
 export interface SolarCharger {
   readonly kind: "mppt" | "pwm";
   readonly rated_A: number;
@@ -173,6 +191,7 @@ export interface Source {
   readonly alternator?: { readonly rated_A: number; readonly vehicle_A: number } | null | undefined;
 }
 
+/** A piece of a path that current takes, in the order from the source. */
 export type PathPiece =
   | { readonly kind: "fuse"; readonly rated_A: number; readonly name?: string | undefined }
   | {
@@ -194,12 +213,14 @@ export type PathPiece =
   /** fed on the way, at this point of the path: a three-way fridge's element, a stability-control module */
   | { readonly kind: "load"; readonly amps: number; readonly name?: string | undefined };
 
+/** Charging on the road straight from the source, through a relay. */
 export interface RelayFeed {
   readonly kind: "relay";
   readonly source: Source;
   readonly path: readonly PathPiece[];
 }
 
+/** Charging on the road through one or more dc-dc converters. */
 export interface ConverterFeed {
   readonly kind: "converter";
   /** output amps of one */
@@ -212,8 +233,10 @@ export interface ConverterFeed {
   readonly path: readonly PathPiece[];
 }
 
+/** How the bank is charged on the road. */
 export type Feed = RelayFeed | ConverterFeed;
 
+/** Makes ac of the bank. Losses: idle watts for each hour on, then shares of the load (Schmidt & Sauer 1996). */
 export interface Inverter {
   readonly rated_W: number;
   readonly surge_W: number;
@@ -224,6 +247,7 @@ export interface Inverter {
   readonly on: "in-use" | "always";
 }
 
+/** Charges the bank where there is mains; amps out. */
 export interface MainsCharger {
   readonly rated_A: number;
 }
@@ -237,6 +261,7 @@ export interface WireRun {
   readonly load?: string | undefined;
 }
 
+/** What is fitted: now, or as a proposal. */
 export interface Setup {
   readonly id: string;
   readonly name: string;

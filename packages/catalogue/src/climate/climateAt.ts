@@ -13,6 +13,7 @@ const stationsUsed = 8;
 /** Beyond this the nearest named place says nothing of the clock. Chosen: see utcOffsetAt. */
 const clockReach_km = 800;
 
+/** The climate of a point, and how good it is. */
 export interface ClimateAt {
   readonly climate: Climate;
   /** how good it is and what was assumed, in plain words, to show with the answer */

@@ -8,6 +8,7 @@ export interface SkyClass extends Row {
   readonly meaning: string;
 }
 
+/** The classes by name. */
 export type SkyId = SkyClass["id"];
 
 const source = "chosen: shared/climate/SOURCES.md has the grid these stand for; no published class limits used";

@@ -23,6 +23,7 @@ import {
 } from "./chargePlot.ts";
 import { chargeAt, chargeScales, chargeSpan_days, type PlotBox } from "./chargeScale.ts";
 
+/** How the picture of charge is drawn. */
 export interface ChargeOptions extends ChartOptions {
   /** draws the average sky's line as well, thin and dotted */
   readonly showAverage?: boolean | undefined;

@@ -102,6 +102,7 @@ function panelHeading({ picture, box, top }: Panel, index: number, locale: strin
   )}`;
 }
 
+/** As `chargeGeometry`, over all panels. */
 export function chargePanelsGeometry(picture: ChargePicture, options: ChargeOptions): ChartGeometry {
   const { list, width_px, height_px } = panels(picture, options);
   const span_days = chargeSpan_days(picture);

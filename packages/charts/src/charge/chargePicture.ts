@@ -26,6 +26,7 @@ export interface ChargePicture {
   readonly dark?: { readonly from_h: number; readonly to_h: number } | null | undefined;
 }
 
+/** What a picture of charge may show beside the answer. */
 export interface ChargeExtras {
   /** reserve of each setup by its id, 0 to 1 */
   readonly reserves?: Readonly<Record<string, number>> | undefined;

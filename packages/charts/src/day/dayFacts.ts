@@ -20,6 +20,7 @@ export function dayTable(picture: DayPicture, { locale, format }: FactOptions = 
   };
 }
 
+/** The day in a sentence: what came, what went, what was left over. */
 export function daySummary(picture: DayPicture, { locale, format }: FactOptions = {}): string {
   const say = format ?? ((value: number) => sayWh(value, locale));
   const layers = dayLayers(picture);

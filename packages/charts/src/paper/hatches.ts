@@ -1,5 +1,6 @@
 import { svg, type SVGTemplateResult } from "lit";
 
+/** Where energy comes from. */
 export type EnergyKind = "sun" | "road" | "mains";
 
 /** Fine dots for sun, diagonals for road, cross-hatch for mains: told apart with no colour at all. */

@@ -1,5 +1,6 @@
 import type { SVGTemplateResult } from "lit";
 
+/** How a chart is drawn. */
 export interface ChartOptions {
   /** width of the picture [px]; drawn no narrower than 240 */
   readonly width_px: number;
@@ -40,17 +41,24 @@ export interface ChartGeometry {
   readonly stops: readonly number[];
 }
 
+/** How its facts are written; as in `ChartOptions`. */
 export interface FactOptions {
   readonly locale?: string | undefined;
+  /** as in `ChartOptions` */
   readonly format?: ((value: number) => string) | undefined;
 }
 
 /** One kind of picture with everything the page needs of it. */
 export interface Picture<Data> {
   readonly kind: string;
+  /** draws it */
   readonly chart: (data: Data, options: ChartOptions) => SVGTemplateResult;
+  /** the same facts as a table */
   readonly table: (data: Data, options?: FactOptions) => ChartTable;
+  /** the same facts in a sentence or two */
   readonly summary: (data: Data, options?: FactOptions) => string;
+  /** the values at a position that `geometry` gave */
   readonly readout: (data: Data, position: number, options?: FactOptions) => Readout;
+  /** where things stand in it */
   readonly geometry: (data: Data, options: ChartOptions) => ChartGeometry;
 }

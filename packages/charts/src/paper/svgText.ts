@@ -3,6 +3,7 @@ import { resolveMarks } from "./styles.ts";
 import { escapeXml, templateText } from "./templateText.ts";
 import { darkTheme, lightTheme, type Theme } from "./theme.ts";
 
+/** What stands above and under a saved picture. */
 export interface SavedPicture {
   /** written above the picture */
   readonly title?: string | undefined;

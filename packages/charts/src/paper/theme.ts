@@ -21,7 +21,9 @@ export const colourNames = [
   "tone-rest",
 ] as const;
 
+/** The names of colours. */
 export type ColourName = (typeof colourNames)[number];
+/** A colour for each name, as CSS writes it. */
 export type Theme = Readonly<Record<ColourName, string>>;
 
 /**

@@ -11,6 +11,7 @@ function drop(picture: RunPicture, i: number, { locale }: FactOptions): string {
   return withUnit(saySigned(Math.round((here.volts - before.volts) * 100) / 100, locale, 2), "V");
 }
 
+/** The charge run place by place. */
 export function runTable(picture: RunPicture, options: FactOptions = {}): ChartTable {
   return {
     caption: `Charge run: ${withUnit(sayNumber(picture.amps, options.locale, 1), "A")} into the bank, held back by ${picture.limitedBy}`,
@@ -24,6 +25,7 @@ export function runTable(picture: RunPicture, options: FactOptions = {}): ChartT
   };
 }
 
+/** The charge run in a sentence: volts at both ends, amps, and what holds them back. */
 export function runSummary(picture: RunPicture, options: FactOptions = {}): string {
   const [first, last] = [picture.points[0], picture.points.at(-1)];
   if (!first || !last) return "Charge run: none yet.";

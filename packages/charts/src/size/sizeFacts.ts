@@ -62,6 +62,7 @@ function bestOf(points: readonly SizePoint[]): SizePoint | undefined {
   return [...points].sort((a, b) => cost(a) - cost(b) || a.bank_Ah - b.bank_Ah)[0];
 }
 
+/** The sizes in a sentence: how many do it, and the cheapest of them, or the one with the smallest bank. */
 export function sizeSummary(picture: SizePicture, { locale }: FactOptions = {}): string {
   const { points, asked } = picture;
   const best = bestOf(points);

@@ -4,6 +4,7 @@ import { clamp, finite, sizeOf } from "../paper/numbers.ts";
 import type { ChartGeometry, ChartOptions } from "../paper/picture.ts";
 import type { SizePicture } from "./sizePicture.ts";
 
+/** A size and where it stands [px]. */
 export interface PlacedPoint {
   readonly point: SizePoint;
   readonly index: number;

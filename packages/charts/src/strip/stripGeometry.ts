@@ -2,6 +2,7 @@ import { clamp, finite } from "../paper/numbers.ts";
 
 /** Where hours stand on a 24-hour strip, and which hour a pointer is over. */
 export interface StripGeometry {
+  /** where a clock hour stands [px] */
   readonly pxAt: (hour: number) => number;
   /** the clock hour under a pointer, snapped to the quarter hour, 0 to 24 */
   readonly hourAt: (x_px: number) => number;
@@ -12,6 +13,12 @@ export interface StripGeometry {
 /** Snaps a clock hour to the quarter. */
 export const quarter = (hour: number): number => Math.round(hour * 4) / 4;
 
+/**
+ * A strip of 24 hours.
+ * @param left_px where hour 0 stands
+ * @param width_px of the whole day, over 0
+ * @throws RangeError where it is not
+ */
 export function stripGeometry(left_px: number, width_px: number): StripGeometry {
   if (!(width_px > 0)) throw new RangeError(`width_px must be over 0, got ${width_px}`);
   const pxAt = (hour: number) => left_px + (finite("hour", hour) / 24) * width_px;

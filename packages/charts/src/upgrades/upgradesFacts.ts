@@ -2,6 +2,7 @@ import type { ChartTable, FactOptions, Readout } from "../paper/picture.ts";
 import { sayDays, sayDaysShort, saySigned } from "../paper/words.ts";
 import type { UpgradesPicture } from "./upgradesPicture.ts";
 
+/** What each change is worth, row by row. */
 export function upgradesTable(picture: UpgradesPicture, { locale }: FactOptions = {}): ChartTable {
   const days = (value: number | null) => sayDaysShort(value, picture.horizon_days, locale);
   return {
@@ -19,6 +20,7 @@ export function upgradesTable(picture: UpgradesPicture, { locale }: FactOptions 
   };
 }
 
+/** The changes in a sentence: all together, and the one that gives most. */
 export function upgradesSummary(picture: UpgradesPicture, { locale }: FactOptions = {}): string {
   const [most] = [...picture.changes].sort((a, b) => b.share_days - a.share_days);
   if (!most) return "What would change it: no changes to weigh yet.";

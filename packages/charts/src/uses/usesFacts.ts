@@ -22,6 +22,7 @@ export function usesTable(picture: UsesPicture, { locale, format }: FactOptions 
   };
 }
 
+/** Where it goes, in a sentence: the largest use and the total. */
 export function usesSummary(picture: UsesPicture, { locale, format }: FactOptions = {}): string {
   const say = format ?? ((value: number) => sayWh(value, locale));
   const rows = usesRows(picture);

@@ -1,5 +1,6 @@
 import type { Days, SetupAnswer } from "@stayput/sim";
 
+/** What one use takes a day [Wh], and the days it costs. */
 export interface UseRow {
   readonly id: string;
   readonly name: string;

@@ -35,6 +35,7 @@ function worst(
   return `${name} from ${said(least)} to ${said(most)}`;
 }
 
+/** The year in a sentence: each setup's worst month. */
 export function yearSummary({ setups, horizon_days }: YearPicture, { locale }: FactOptions = {}): string {
   if (setups.length === 0) return "Round the year: no setup yet.";
   return `Round the year: ${setups.map((setup) => worst(setup, horizon_days, locale)).join("; ")}.`;

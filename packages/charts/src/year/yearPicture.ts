@@ -10,6 +10,10 @@ export interface YearPicture {
   readonly month?: number | null | undefined;
 }
 
+/**
+ * The picture of a year, from sim's answer.
+ * @param horizon_days how far the answer looked
+ */
 export const yearPictureOf = (
   answer: YearAnswer,
   horizon_days: number,

@@ -16,6 +16,7 @@ const LONGEST = 400_000;
 const MOST_BYTES = 1_000_000;
 const CHECK_BYTES = 4;
 
+/** A job out of a link, or what is wrong with it. */
 export type Unpacked = ParsedJob | Refused;
 
 const words = /* @__PURE__ */ strToU8(dictionary);

@@ -1,3 +1,8 @@
+/**
+ * Units in words.
+ *
+ * @module @stayput/job/quantities
+ */
 import type { Dimension } from "../schema/leaf.ts";
 import { oneLine } from "../faults/show.ts";
 import type { WordsContext } from "../words/context.ts";
@@ -5,6 +10,7 @@ import type { WordsReader } from "../words/readWords.ts";
 import { bareNumber, pointed } from "./number.ts";
 import { readers, type Volts } from "./readers.ts";
 
+/** A quantity that was read. */
 export interface Quantity {
   readonly ok: true;
   /** in `unit`, the field's own */
@@ -14,6 +20,7 @@ export interface Quantity {
   readonly assumption?: string;
 }
 
+/** A text that is no quantity, or none of the dimension asked: what was given, and what is accepted. */
 export interface NotAQuantity {
   readonly ok: false;
   readonly given: string;

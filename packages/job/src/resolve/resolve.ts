@@ -18,6 +18,7 @@ export interface Resolved {
   readonly match: readonly ResolvedObservation[];
 }
 
+/** A bank found flat on a morning after arrival, 1 the first, with that stay's date and climate. */
 export interface ResolvedObservation {
   readonly flatOnMorning: number;
   /** of that arrival */
@@ -26,11 +27,13 @@ export interface ResolvedObservation {
   readonly climate: Climate;
 }
 
+/** A valid job whose place is not in the catalogue. */
 export interface Unresolved {
   readonly ok: false;
   readonly faults: readonly Fault[];
 }
 
+/** What to take otherwise than the job says. */
 export interface ResolveOptions {
   /** arrive in this month, 1 to 12, in place of the job's; the same day of it, or its last */
   readonly month?: number;

@@ -6,7 +6,9 @@ import { setup } from "./setup.ts";
 import { observation, sizing } from "./sizing.ts";
 import { trip } from "./trip.ts";
 
+/** What a job file's `format` says. */
 export const FORMAT = "stayput-job";
+/** The version of job files that is written; older ones are read too. */
 export const VERSION = 1;
 
 const customer = fields("Whom it is for", {
@@ -49,4 +51,5 @@ export const jobSchema = fields("A job for Stayput: a place, a trip, what runs a
 export type Job = z.output<typeof jobSchema>;
 /** A job as written, defaults left out. */
 export type JobInput = z.input<typeof jobSchema>;
+/** A setup as it stands in a parsed job. */
 export type SetupInJob = Job["setups"][number];

@@ -94,4 +94,5 @@ export const absorptionFridge = fields("An absorption (three-way) fridge", {
 
 export const load = kinds([appliance, compressorFridge, absorptionFridge]).describe("Something that runs");
 
+/** A load as it stands in a parsed job. */
 export type LoadInJob = z.output<typeof load>;

@@ -57,4 +57,5 @@ export const place = z
   })
   .describe("Where: a catalogue id, a point on land, a latitude with a class of sky, or a whole climate");
 
+/** A place as it stands in a parsed job, in any of its forms. */
 export type PlaceInJob = z.output<typeof place>;

@@ -5,6 +5,7 @@ import { show } from "../faults/show.ts";
 import { quantities, type Dimension } from "../schema/leaf.ts";
 import { contextAt, type WordsContext } from "./context.ts";
 
+/** A quantity read from words in the unit of its dimension; or what was given and what is accepted. */
 export type WordsResult =
   | { readonly ok: true; readonly value: number; readonly assumption?: string }
   | { readonly ok: false; readonly given: string; readonly accepted: string };

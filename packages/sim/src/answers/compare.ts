@@ -10,6 +10,7 @@ import { nearestRank } from "./quantile.ts";
 import { refillHours } from "./refill.ts";
 import { newTally, setupAnswer, tallyDraw, tallyFixed, type Tally } from "./setupAnswer.ts";
 
+/** As for `explain`, and what mass may still be added. */
 export interface CompareOptions extends Omit<ExplainOptions, "without"> {
   /** mass that may still be added to what is fitted now [kg]; null: not known */
   readonly payload_kg?: number | null | undefined;
@@ -24,6 +25,7 @@ const drawsAPart = 10;
 export const compare = (study: Study, options: CompareOptions = {}): CompareAnswer =>
   atOnce(compareInParts(study, options));
 
+/** The same, in parts, ten draws a part. */
 export function* compareInParts(study: Study, options: CompareOptions = {}): InParts<CompareAnswer> {
   const skies = options.skies ?? defaultSkies;
   checkCompared(study, skies, options.payload_kg ?? null);
@@ -79,7 +81,12 @@ function compared(tally: Tally, first: Tally | null, payload_kg: number | null):
   };
 }
 
-/** @param hours NaN where loads never dropped within `horizon_h` */
+/**
+ * How many days one setup lasts beyond another, sky by sky.
+ * @param hours until loads dropped, a sky each; NaN where they never did within `horizon_h`
+ * @param against the same of the other
+ * @param horizon_h what a run that outlasts it counts as [h]
+ */
 export function pairedGain(hours: Float64Array, against: Float64Array, horizon_h: number): PairedGain {
   const capped = (h: number) => (h >= 0 ? h : horizon_h);
   const gains = hours.map((h, draw) => (capped(h) - capped(against[draw]!)) / 24).sort();

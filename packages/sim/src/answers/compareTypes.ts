@@ -15,6 +15,7 @@ export interface PairedGain {
   readonly atLeast: boolean;
 }
 
+/** One setup in the comparison. */
 export interface ComparedSetup {
   readonly id: string;
   readonly name: string;
@@ -37,6 +38,7 @@ export interface ComparedSetup {
   readonly said: string | null;
 }
 
+/** What `compare` answers: the skies it was asked under, and each setup beside the first. */
 export interface CompareAnswer {
   readonly seed: number | null;
   readonly draws: number;

@@ -12,6 +12,7 @@ import {
   type HandbookSize,
 } from "./handbook.ts";
 
+/** The handbook's size beside the simulated one, and why they differ. */
 export interface CrossCheckAnswer {
   readonly inputs: HandbookInputs;
   readonly handbook: HandbookSize;

@@ -7,8 +7,10 @@ import type { ExplainAnswer } from "./types.ts";
 
 /** How far runs look when not told [days]. */
 export const defaultHorizon_days = 60;
+/** The skies when none are asked for. */
 export const defaultSkies: Skies = { seed: 1, draws: 200 };
 
+/** Under which skies (200 drawn ones when left out), how far to look [days], and what to leave out. */
 export interface ExplainOptions {
   readonly skies?: Skies | undefined;
   readonly horizon_days?: number | undefined;

@@ -30,6 +30,7 @@ export interface HandbookInputs {
   readonly derates: readonly number[];
 }
 
+/** What the handbook arithmetic asks for. */
 export interface HandbookSize {
   readonly load_Wh_day: number;
   readonly load_Ah_day: number;
@@ -74,6 +75,7 @@ interface HandbookFigures {
 
 const leadFigures: HandbookFigures = { depth: 0.5, bankEfficiency: 0.85 };
 
+/** Depth of discharge (0 to 1) and efficiency (0 to 1) by chemistry, as handbooks have them. From memory. */
 export const handbookFigures: Readonly<Record<ChemistryId, HandbookFigures>> = {
   agm: leadFigures,
   gel: leadFigures,
@@ -86,6 +88,7 @@ export const handbookArrayToLoad = 1.3;
 
 /** Inverter efficiency, and what is left after mismatch, dirt, heat, wiring and charger. From memory. */
 export const handbookInverterEfficiency = 0.88;
+/** What is left after mismatch, dirt, heat, wiring and charger, in turn, each 0 to 1. From memory. */
 export const handbookDerates = [0.97, 0.95, 0.88, 0.97, 0.95] as const;
 
 /** Capacity factor for slow discharge at a bank temperature, from the chemistry's own table. */

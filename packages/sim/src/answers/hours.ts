@@ -15,6 +15,7 @@ import {
 } from "../stay/index.ts";
 import type { Study } from "../study.ts";
 
+/** Under which sky, and whether as travelled. */
 export interface HoursOptions {
   /** every day at its month's mean, no sun at all, or daily clearness from the day of arrival, 0 to 1 */
   readonly sky?: "average" | "dark" | readonly number[];

@@ -9,6 +9,7 @@ export interface Part<Answer> {
   readonly soFar?: Answer | undefined;
 }
 
+/** An answer that comes in parts; drive it with `watched` or `atOnce`. */
 export type InParts<Answer> = Generator<Part<Answer>, Answer, void>;
 
 /** The whole answer, at once. */
@@ -21,11 +22,14 @@ export function atOnce<Answer>(parts: InParts<Answer>): Answer {
 
 /** What of an AbortSignal is used here; any AbortSignal fits. Named apart, since this package knows no DOM. */
 export interface StopSignal {
+  /** @throws the reason, once it is aborted */
   throwIfAborted(): void;
 }
 
+/** How to stop, watch and pace an answer that comes in parts. */
 export interface Watch<Answer> {
   readonly signal?: StopSignal | undefined;
+  /** called with each part as it comes */
   readonly onPart?: ((part: Part<Answer>) => void) | undefined;
   /** lets the host do other things; called between parts */
   readonly pause?: (() => Promise<void>) | undefined;

@@ -31,6 +31,7 @@ export interface SeenShares {
   readonly after: number;
 }
 
+/** What `match` answers: how likely it was as stated, and what else would explain it. */
 export interface MatchAnswer {
   /** share of skies under which all happens as seen with everything as the job says */
   readonly asStated: number;

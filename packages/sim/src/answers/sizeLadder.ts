@@ -13,6 +13,7 @@ export interface Ladder {
 /** A pair before its chance is known. */
 export type Pair = Omit<SizePoint, "chance">;
 
+/** The banks and arrays to try, a ladder for each chemistry, smallest first. */
 export function laddersOf({ chemistries, banks, arrays, roof_W }: SizeRequest): Ladder[] {
   const onRoof = arrays.filter(({ watts }) => roof_W === null || watts <= roof_W);
   return chemistries.map((chemistry) => ({

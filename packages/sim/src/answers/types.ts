@@ -5,18 +5,21 @@
 
 export type Days = number | null;
 
+/** Days by which a tenth, half and nine tenths of the skies have it flat; never decreasing. */
 export interface Spread {
   readonly p10: Days;
   readonly p50: Days;
   readonly p90: Days;
 }
 
+/** Days parked: without any sun, with each day at its month's mean, and over the drawn skies. */
 export interface Autonomy {
   readonly dark: Days;
   readonly average: Days;
   readonly drawn: Spread;
 }
 
+/** What one load takes a day, under the average sky, and its share of all, 0 to 1. */
 export interface LoadUse {
   readonly id: string;
   readonly name: string;
@@ -28,6 +31,7 @@ export interface LoadUse {
 /** Why sun went unused. */
 export type UnusedCause = "bank-full" | "bank-limit" | "too-cold" | "loads-dropped";
 
+/** How the food warms after a cut-off, in the fridge that passes 5 °C first [h]; null: it does not come to that. */
 export interface FoodHours {
   readonly hoursFromCutOffTo5C: number | null;
   readonly hoursFromCutOffTo8C: number | null;
@@ -40,6 +44,10 @@ export interface Caution {
   readonly text: string;
 }
 
+/**
+ * All that `explain` says of one setup. `chanceOfLasting` is the share of skies under which the trip as travelled has
+ * no drop.
+ */
 export interface SetupAnswer {
   readonly id: string;
   readonly name: string;
@@ -72,6 +80,7 @@ export interface SetupAnswer {
   readonly charge: ChargeBand;
 }
 
+/** How one fridge keeps its temperature while powered. */
 export interface FridgeAnswer {
   readonly id: string;
   readonly name: string;
@@ -100,6 +109,7 @@ export interface ChargeBand {
   readonly dark: readonly number[];
 }
 
+/** What `explain` answers: the skies it was asked under, and each setup. */
 export interface ExplainAnswer {
   /** null where the skies were given from outside */
   readonly seed: number | null;

@@ -18,6 +18,7 @@ export interface GainShares {
 /** What tells two setups apart: median days; where both outlast the horizon, days of the dullest tenth, then the chance. */
 export type UpgradeMeasure = "days" | "dullDays" | "chance";
 
+/** What each change between two setups is worth, in days and in chance. */
 export interface UpgradesAnswer {
   readonly from: string;
   readonly to: string;

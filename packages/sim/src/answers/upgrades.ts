@@ -33,6 +33,7 @@ interface Change extends UpgradeChange {
 export const upgrades = (study: Study, from: Setup, to: Setup, skies: Skies = defaultSkies): UpgradesAnswer =>
   atOnce(upgradesInParts(study, from, to, skies));
 
+/** The same, in parts, ten draws a part. */
 export function* upgradesInParts(
   study: Study,
   from: Setup,

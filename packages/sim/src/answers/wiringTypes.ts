@@ -13,6 +13,7 @@ export interface RunPoint {
   readonly heat_W: number;
 }
 
+/** What holds the charging amps where they are. */
 export type ChargeLimit = "converter" | "fuse" | "plug" | "source" | "cable" | "bank";
 
 /** One state of the charge run: a source voltage and a state of charge. */
@@ -79,6 +80,7 @@ export interface AmpacityRow {
   readonly amps_A: number | null;
 }
 
+/** One run of wire: what is lost along it, what to fuse and what to mind. */
 export interface RunAnswer {
   readonly kind: "charge" | "inverter" | "solar" | "fridge-feed";
   readonly name: string;
@@ -127,6 +129,7 @@ export interface ChargeRunAnswer extends RunAnswer {
   readonly byCircularMils: { readonly awg: string | null; readonly source: string; readonly standing: Standing };
 }
 
+/** What an alternator can spare, hot, at idle and on the road. */
 export interface AlternatorAnswer {
   /** false where the job does not give it and the rating is the least that meets the spare amps on the road */
   readonly given: boolean;
@@ -156,6 +159,7 @@ export interface FridgeRunAnswer extends RunAnswer {
   readonly feedIsTheCause: boolean;
 }
 
+/** One thing to do or to leave room for, and why. */
 export interface ChecklistRow {
   readonly id: string;
   readonly item: string;
@@ -171,6 +175,7 @@ export interface SafetyRow {
   readonly standing: Standing;
 }
 
+/** A standard that bears on the work, and what it covers. */
 export interface StandardRow {
   readonly name: string;
   readonly covers: string;

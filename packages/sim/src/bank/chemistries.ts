@@ -99,6 +99,7 @@ const lead = {
   coldest_C: null,
 } as const;
 
+/** Every figure of each chemistry, with its source beside it. */
 export const chemistries: Readonly<Record<ChemistryId, Chemistry>> = {
   agm: {
     ...lead,

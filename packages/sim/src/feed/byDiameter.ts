@@ -11,6 +11,7 @@ export interface DiameterCable {
 
 const practice = "common practice, no source";
 
+/** The usual diameters. */
 export const diameterCables: readonly DiameterCable[] = [
   { diameter_mm: 2.5, area_mm2: 0.64, standing: practice },
   { diameter_mm: 3, area_mm2: 1.13, standing: practice },

@@ -41,6 +41,7 @@ export interface Bus {
   served_W: number;
 }
 
+/** A bus at rest, to be filled in and used again every step. */
 export const newBus = (): Bus => ({
   q1_Ah: 0.5,
   q2_Ah: 0.5,

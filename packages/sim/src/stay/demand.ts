@@ -36,7 +36,10 @@ function none(plan: StayPlan): Float64Array {
   return zeros;
 }
 
-/** @param nominal_V of the bank, for controls rated in amps */
+/**
+ * What one load asks by hour, whatever the bank.
+ * @param nominal_V of the bank, for controls rated in amps
+ */
 export function demandOf(plan: StayPlan, load: Load, inverter: Inverter | null, nominal_V: number): LoadDemand {
   switch (load.kind) {
     case "appliance":

@@ -23,6 +23,7 @@ const columns = [
   "unusedCause",
 ] as const;
 
+/** The columns of a ledger; each name carries its unit. */
 export type LedgerColumn = (typeof columns)[number];
 
 /**
@@ -32,6 +33,10 @@ export type LedgerColumn = (typeof columns)[number];
  */
 export type Ledger = Readonly<Record<LedgerColumn, Float64Array>> & { readonly hours: number };
 
+/**
+ * An empty ledger.
+ * @param hours how many, from arrival
+ */
 export function newLedger(hours: number): Ledger {
   const made = Object.fromEntries(columns.map((column) => [column, new Float64Array(hours)]));
   return { ...(made as Record<LedgerColumn, Float64Array>), hours };

@@ -20,8 +20,10 @@ export interface Found {
   lowest_h: number;
 }
 
+/** Nothing found yet: NaN where it has not happened. */
 export const newFound = (): Found => ({ drop_h: NaN, reserve_h: NaN, return_h: NaN, lowest: 1, lowest_h: 0 });
 
+/** When to end a run, and what to keep of it. */
 export interface RunOptions {
   /** end at the first drop */
   readonly stopAtDrop?: boolean;

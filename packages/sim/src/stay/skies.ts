@@ -8,6 +8,7 @@ import type { StayPlan } from "./stayPlan.ts";
 export type Skies =
   { readonly seed: number; readonly draws: number } | { readonly rows: readonly (readonly number[])[] };
 
+/** How many skies there are. */
 export const drawCount = (skies: Skies): number => ("rows" in skies ? skies.rows.length : skies.draws);
 
 /** One sky of the ensemble, clearness by calendar day of the stay. @throws RangeError where a given row is too short */
