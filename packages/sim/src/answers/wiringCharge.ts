@@ -1,4 +1,4 @@
-import type { BankModel } from "../bank/index.ts";
+import { restedVolts_V, type BankModel } from "../bank/index.ts";
 import {
   ampacity_A,
   alternatorCurve,
@@ -131,7 +131,7 @@ function chargeFuses(feed: Feed, model: BankModel, running_A: number): FuseAdvic
     end: "the bank",
     running_A: output_A,
     ampacity_A: feed.kind === "converter" ? null : ampacity,
-    fault_A: fault_A(model.volts.at(-1)!, model.resistance_Ohm),
+    fault_A: fault_A(restedVolts_V(model, 1), model.resistance_Ohm),
     nominal_V,
   };
   return [fuseAdvice(vehicle), fuseAdvice(house)];

@@ -1,4 +1,4 @@
-import type { BankModel } from "../bank/index.ts";
+import { restedVolts_V, type BankModel } from "../bank/index.ts";
 import { ampacity_A, class5Plain, pathResistance_Ohm, type Laying } from "../feed/index.ts";
 import { inverterRunningLoss_W } from "../loads/index.ts";
 import type { CompressorFridge, Inverter, PathPiece, Setup, WireRun } from "../study.ts";
@@ -98,7 +98,7 @@ const atBank = (model: BankModel, running_A: number, ampacity_A: number | null, 
     end,
     running_A,
     ampacity_A,
-    fault_A: fault_A(model.volts.at(-1)!, model.resistance_Ohm),
+    fault_A: fault_A(restedVolts_V(model, 1), model.resistance_Ohm),
     nominal_V: model.bank.nominal_V,
   });
 
