@@ -5,7 +5,8 @@ import { isPrimitive, isTemplateResult, TemplateResultType } from "lit/directive
 export const escapeXml = (text: string): string =>
   text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
 
-const isSvg = (value: unknown) => isTemplateResult(value, TemplateResultType.SVG);
+const isTemplate = (value: unknown) =>
+  isTemplateResult(value, TemplateResultType.SVG) || isTemplateResult(value, TemplateResultType.HTML);
 const isEmpty = (value: unknown): boolean => value === nothing || value === null || value === undefined;
 
 function primitiveText(value: unknown): string {
@@ -15,7 +16,7 @@ function primitiveText(value: unknown): string {
 }
 
 function childText(value: unknown): string {
-  if (isSvg(value)) return templateText(value);
+  if (isTemplate(value)) return templateText(value);
   if (Array.isArray(value)) return value.map(childText).join("");
   if (!isPrimitive(value) && !isEmpty(value)) throw new TypeError("a picture cannot hold a Lit directive");
   return primitiveText(value);
@@ -34,11 +35,12 @@ function withAttribute(written: string, value: unknown): string {
 
 /**
  * Writes a Lit template out as text, with no DOM: charts bind only text, numbers, templates, lists and whole or part
- * attributes, so that is all it knows; anything else throws a TypeError. Used for saved pictures, in the browser and out
- * of it, where a server-side renderer would weigh more than the charts do and leave its marker comments behind.
+ * attributes, so that is all it knows; anything else throws a TypeError. Used for saved pictures and printed pages, in the
+ * browser and out of it, where a server-side renderer would weigh more than the charts do and leave its marker comments
+ * behind. Values inside `<style>` or `<script>` are not for it: a browser does not read escapes there.
  */
 export function templateText(template: unknown): string {
-  if (!isSvg(template)) throw new TypeError("expected a Lit svg template");
+  if (!isTemplate(template)) throw new TypeError("expected a Lit svg or html template");
   const { strings, values } = template;
   return values.reduce<string>((written, value, i) => {
     const next = insideTag(written) ? withAttribute(written, value) : written + childText(value);
