@@ -5,6 +5,7 @@ import { checks as cable } from "./cable.ts";
 import { checks as charging } from "./charging.ts";
 import { checks as climate } from "./climate.ts";
 import { checks as loads } from "./loads.ts";
+import { checks as sizing } from "./sizing.ts";
 import { checks as skies } from "./skies.ts";
 import { checks as practice } from "./practice.ts";
 import { checks as solar } from "./solar.ts";
@@ -21,5 +22,6 @@ export const topics: readonly { readonly name: string; readonly checks: readonly
   { name: "charging", checks: charging },
   { name: "bank", checks: bank },
   { name: "stay", checks: stay },
+  { name: "sizing", checks: sizing },
   { name: "practice", checks: practice },
 ];

@@ -32,3 +32,4 @@ export * from "./answers/match.ts";
 export type * from "./answers/matchTypes.ts";
 export * from "./answers/handbook.ts";
 export * from "./answers/crossCheck.ts";
+export { lossOfLoad, type DailyChange } from "./answers/lossOfLoad.ts";

@@ -124,7 +124,6 @@ describe("what would change it", () => {
       from_days: 2.5,
       together_days: null,
       horizon_days: 60,
-      measure: "days",
       changes: [{ id: "bank", name: "bank: larger", share_days: 57.5, alone_days: null }],
     });
   });

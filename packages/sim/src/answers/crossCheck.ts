@@ -1,6 +1,9 @@
+import { mustBeOneOf } from "../numeric/must.ts";
 import { bankTemp_C, planSetup, planStay, planeOf, shine } from "../stay/index.ts";
-import type { SetupPlan } from "../stay/index.ts";
+import type { SetupPlan, Skies } from "../stay/index.ts";
 import type { ChemistryId, Setup, Study } from "../study.ts";
+import { checkSkies } from "./checkSkies.ts";
+import { sayCrossCheck } from "./crossCheckSaid.ts";
 import {
   handbookArrayToLoad,
   handbookDerates,
@@ -11,13 +14,28 @@ import {
   type HandbookInputs,
   type HandbookSize,
 } from "./handbook.ts";
+import { holdPair } from "./holdPair.ts";
+import { makeTrial } from "./trial.ts";
 
 /** The handbook's size beside the simulated one, and why they differ. */
+/** Fewer skies than elsewhere: two chances beside one another, told in words. */
+const crossCheckSkies: Skies = { seed: 1, draws: 100 };
+
+/** A pair of bank and array, new, held to the trip and to the long run. */
+export interface HeldPair {
+  /** chance of lasting the trip as described, simulated */
+  readonly chance: number;
+  /** share of days, camped on without end in such weather, that the daily sums fall short */
+  readonly shortDays: number;
+}
+
 export interface CrossCheckAnswer {
   readonly inputs: HandbookInputs;
   readonly handbook: HandbookSize;
   /** what the simulation holds against it */
   readonly simulated: { readonly bank_Ah: number; readonly array_W: number };
+  /** of each pair under the drawn skies */
+  readonly held: { readonly handbook: HeldPair; readonly simulated: HeldPair };
   readonly said: readonly string[];
   readonly standing: "from memory";
 }
@@ -25,14 +43,17 @@ export interface CrossCheckAnswer {
 /**
  * The handbook's arithmetic for a setup's loads in the month of arrival, beside a size that the simulation found.
  * @param autonomy_days days without any sun that the handbook is asked to carry
- * @throws RangeError where the month gives less than 0.01 h of sun a day
+ * @throws RangeError naming the field, what was given and what is accepted; where the month gives under 0.01 h of sun a day
  */
 export function crossCheck(
   study: Study,
   setup: Setup,
   simulated: { readonly chemistry: ChemistryId; readonly bank_Ah: number; readonly array_W: number },
   autonomy_days: number,
+  skies: Skies = crossCheckSkies,
 ): CrossCheckAnswer {
+  checkSkies(skies);
+  mustBeOneOf("simulated.chemistry", simulated.chemistry, ["agm", "gel", "flooded", "lfp"]);
   const plan = planStay(study.climate, study.trip, study.trip.nights);
   const setupPlan = planSetup(plan, setup);
   const inputs: HandbookInputs = {
@@ -49,11 +70,15 @@ export function crossCheck(
   };
   const handbook = handbookSize(inputs);
   const { bank_Ah, array_W } = simulated;
+  const trial = makeTrial(study, setup, study.trip.month, study.trip.nights, skies);
+  const hold = (Ah: number, watts: number) => holdPair(trial, setup, inputs, simulated.chemistry, Ah, watts);
+  const held = { handbook: hold(handbook.bank_Ah, handbook.array_W), simulated: hold(bank_Ah, array_W) };
   return {
     inputs,
     handbook,
     simulated: { bank_Ah, array_W },
-    said: words(inputs, handbook, bank_Ah, array_W),
+    held,
+    said: sayCrossCheck(study, inputs, handbook, { bank_Ah, array_W }, held),
     standing: "from memory",
   };
 }
@@ -79,18 +104,4 @@ function sunHours({ plan, setup }: SetupPlan): number {
   shine(plan, plan.meanClearness);
   const days = Math.min(plan.days, plan.trip.nights);
   return plane.light_W_m2.subarray(0, days * 24).reduce((sum, light) => sum + light, 0) / 1000 / days;
-}
-
-function words(
-  inputs: HandbookInputs,
-  { bank_Ah, array_W }: HandbookSize,
-  simulated_Ah: number,
-  simulated_W: number,
-): string[] {
-  const beside = (simulated: number, handbook: number) =>
-    simulated < 0.9 * handbook ? "less than" : simulated > 1.1 * handbook ? "more than" : "about";
-  return [
-    `Bank: the simulation asks ${beside(simulated_Ah, bank_Ah)} the handbook's ${Math.round(bank_Ah)} Ah. The handbook carries ${inputs.autonomy_days} days without any sun at all and lets the bank age to ${Math.round(inputs.ageing * 100)} %; the simulation counts what even dull days bring, a new bank, and draws down to the cut-off rather than to ${Math.round(inputs.depth * 100)} %.`,
-    `Array: the simulation asks ${beside(simulated_W, array_W)} the handbook's ${Math.round(array_W)} W. The handbook makes the array carry ${inputs.arrayToLoad} times the load in the month for ever; the simulation lets a full bank run down over the nights asked.`,
-  ];
 }

@@ -47,18 +47,29 @@ export function makeTrial(study: Study, setup: Setup, month: number, nights: num
   return { month, setupPlan, sunPerWatt, scratchSun: new Float64Array(plan.hours), count: { runs: 0 } };
 }
 
-/** What loads take and what one watt of array brings, a day, camped, in the mean over all skies. */
-export function meanBalance({ setupPlan, sunPerWatt }: Trial): { load_Wh_day: number; sunPerWatt_Wh_day: number } {
+/** The sun that so many watts bring and what loads take, camped, by day of 24 h and sky. */
+export function dailySums({ setupPlan, sunPerWatt }: Trial, array_W: number): { sun_Wh: number; load_Wh: number }[] {
   const { plan, parked, setup } = setupPlan;
-  const hours = plan.hours;
   const volts = setup.solarCharger?.kind === "pwm" ? setup.bank.nominal_V : 1;
-  let load_Wh = 0;
-  let sun_Wh = 0;
-  for (let i = 0; i < hours; i++) {
-    load_Wh += parked.load_W[i]! + (parked.element_W?.[i] ?? 0);
-    for (const one of sunPerWatt) sun_Wh += one[i]! * plan.kept[i]! * volts;
-  }
-  return { load_Wh_day: (load_Wh * 24) / hours, sunPerWatt_Wh_day: (sun_Wh * 24) / hours / sunPerWatt.length };
+  return sunPerWatt.flatMap((one) =>
+    Array.from({ length: plan.hours / 24 }, (_, day) => {
+      let sun_Wh = 0;
+      let load_Wh = 0;
+      for (let i = 24 * day; i < 24 * (day + 1); i++) {
+        sun_Wh += one[i]! * plan.kept[i]! * volts * array_W;
+        load_Wh += parked.load_W[i]! + (parked.element_W?.[i] ?? 0);
+      }
+      return { sun_Wh, load_Wh };
+    }),
+  );
+}
+
+/** What loads take and what one watt of array brings, a day, camped, in the mean over all skies. */
+export function meanBalance(trial: Trial): { load_Wh_day: number; sunPerWatt_Wh_day: number } {
+  const days = dailySums(trial, 1);
+  const mean = (value: (day: (typeof days)[number]) => number) =>
+    days.reduce((sum, day) => sum + value(day), 0) / days.length;
+  return { load_Wh_day: mean(({ load_Wh }) => load_Wh), sunPerWatt_Wh_day: mean(({ sun_Wh }) => sun_Wh) };
 }
 
 const total = (series: Float64Array): number => series.reduce((sum, value) => sum + value, 0);
