@@ -8,12 +8,12 @@ type Cells = readonly string[];
 const sameCells = (cells: Cells): string => cells.join("\u0000");
 
 export const chargeColumns = [
-  "charge run",
-  "source",
-  "into the bank: start",
+  "feed",
+  "source (share of a drive)",
+  "into the bank at the start",
   "mid-charge",
   "near full",
-  "volts at its end",
+  "at its end",
   "what holds it at the start",
 ] as const;
 
@@ -31,9 +31,9 @@ function sourceRows(charge: ChargeRunAnswer, locale: string): Cells[] {
     const at = (when: ChargeMoment["when"]) =>
       charge.moments.find((moment) => moment.when === when && moment.source_V === start.source_V);
     const amps = (moment: ChargeMoment | undefined) => (moment ? `${ampsSaid(moment.delivered_A, locale)} A` : "");
-    const share = start.weight < 1 ? `, ${sayPercent(start.weight, locale)} of a drive` : "";
+    const share = start.weight < 1 ? ` (${sayPercent(start.weight, locale)})` : "";
     return [
-      charge.feed === "relay" ? "relay" : "DC-DC charger",
+      charge.feed === "relay" ? "relay" : "DC-DC",
       `${volts(start.source_V, locale)}${share}`,
       amps(start),
       amps(at("mid-charge")),
@@ -48,5 +48,5 @@ const volts = (value: number, locale: string): string => `${sayNumber(value, loc
 
 function heldSaid({ limitedBy, limit, gain_A }: ChargeMoment, locale: string): string {
   const what = limitedBy === "bank" ? "the bank takes no more" : bounded(limit.name, 50);
-  return gain_A >= 0.5 ? `${what}: ${ampsSaid(gain_A, locale)} A more without` : what;
+  return gain_A >= 0.5 ? `${what}: ${ampsSaid(gain_A, locale)} A more without it` : what;
 }

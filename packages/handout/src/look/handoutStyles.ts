@@ -62,23 +62,24 @@ font-variant-numeric:tabular-nums lining-nums;overflow-wrap:anywhere;
 .handout .letters{margin-right:.6mm;white-space:nowrap}
 .handout .letters .letter,.handout .runs .letter{margin-right:.5mm}
 .handout .marks .letter{line-height:2.7mm}
-.handout .sample{display:inline-block;width:10mm;height:1.5mm;vertical-align:middle;margin-right:2mm}
+.handout .named{display:flex;align-items:baseline}
+.handout .named bdi{flex:1}
+.handout .sample{flex:none;align-self:center;display:inline-block;width:10mm;height:1.5mm;vertical-align:middle;margin-right:2mm}
 .handout .bar{display:inline-block;width:11.6mm;height:2.4mm;vertical-align:baseline}
 
-.handout .marks li{padding-left:3mm;position:relative;margin-top:.5mm}
-.handout .marks li::before{content:"";position:absolute;left:0;top:1.45mm;width:1.5mm;border-top:.9pt solid var(--ink)}
+.handout .marks li{padding-left:3mm;position:relative;margin-bottom:.5mm}
+.handout .marks li::before{content:"";position:absolute;left:0;top:.72em;width:1.5mm;border-top:.9pt solid var(--ink)}
 .handout .columns{columns:3;column-gap:5mm}
-.handout .columns li{break-inside:avoid}
-.handout .small{margin-top:auto;padding:1.4mm 0 0 9mm;border-top:.75pt solid var(--ink);font-size:6.5pt;line-height:1.25;color:var(--soft)}
+.handout .small{margin-top:auto;padding:1.4mm 0 0 9mm;border-top:.75pt solid var(--ink);font-size:6.5pt;line-height:1.25;color:var(--soft);break-inside:avoid}
 
 .handout.fitter{font-size:7.8pt;line-height:1.28;min-height:279mm}
 .handout.fitter .masthead{padding-bottom:1.2mm}
 .handout.fitter .titled{padding:1.2mm 0 1.2mm 9mm;display:flex;justify-content:space-between;align-items:baseline;gap:6mm}
 .handout.fitter h1{font-size:11.5pt}
 .handout.fitter .titled p{font-size:7.3pt;text-align:right;flex:0 0 auto;max-width:60mm}
-.handout.fitter .numbered{padding:1mm 0 1.3mm 9mm}
+.handout.fitter .numbered{padding:.9mm 0 1mm 9mm}
 .handout.fitter h2{margin-bottom:.5mm}
-.handout.fitter .ruled th,.handout.fitter .ruled td{padding-top:.35mm;padding-bottom:.35mm}
+.handout.fitter .ruled th,.handout.fitter .ruled td{padding-top:.25mm;padding-bottom:.25mm}
 .handout .parts{table-layout:fixed}
 .handout .parts+.parts{margin-top:2mm}
 .handout .parts tr>:first-child{width:25mm;color:var(--soft)}
@@ -88,9 +89,10 @@ font-variant-numeric:tabular-nums lining-nums;overflow-wrap:anywhere;
 .handout .changed{font-weight:700}
 .handout .none{color:var(--soft)}
 .handout .runs{font-size:7.3pt}
+.handout.fitter .wire th,.handout.fitter .wire td{padding-top:.2mm;padding-bottom:.35mm}
 .handout .runs tr>:first-child{white-space:nowrap;width:1%}
-.handout .ticks{columns:3;column-gap:5mm;margin-top:-.7mm}
-.handout .ticks li{position:relative;padding-left:5mm;margin-top:.7mm;break-inside:avoid;font-size:6.8pt;line-height:1.2}
+.handout .ticks{columns:3;column-gap:5mm}
+.handout .ticks li{position:relative;padding-left:5mm;margin-bottom:.7mm;break-inside:avoid;font-size:6.8pt;line-height:1.2}
 .handout .box{position:absolute;left:0;top:.35mm;width:2.7mm;height:2.7mm;border:.8pt solid var(--ink)}
 .handout.fitter .marks{font-size:6.8pt;line-height:1.2}
 .handout.fitter .small{font-size:5.8pt;line-height:1.16;padding-top:.9mm}
@@ -105,5 +107,5 @@ export const screenStyles = `
 html,body{margin:0;padding:0;background:#fff}
 @media screen{
 body{background:#d8d4cc;padding:6mm 0}
-.handout.sheet{box-sizing:content-box;margin:0 auto 6mm;padding:10mm 13mm 9mm}
+.handout.sheet{box-sizing:content-box;margin:0 auto 6mm;padding:9mm 13mm 8mm}
 }`;

@@ -72,7 +72,7 @@ function optionCells({ explained, job, locale = "en" }: Handover, option: Option
   const range = sayRange(p10, p90, explained.horizon_days, locale);
   const fitted = index === 0 && setup.price === 0;
   return [
-    html`${letterMark(option.letter)}${lineSample(index)}<bdi>${option.name}</bdi>`,
+    html`<span class="named">${letterMark(option.letter)}${lineSample(index)}<bdi>${option.name}</bdi></span>`,
     html`<b>${said(p50)}</b>`,
     range === said(p50) ? "–" : range,
     outOf100(answer.chanceOfLasting, explained.draws),
