@@ -15,6 +15,8 @@ export default defineConfig({
       node("reference", ["tests/reference/**/*.test.ts"]),
       node("laws", ["tests/laws/**/*.test.ts"]),
       {
+        resolve: { conditions },
+        ssr: { resolve: { conditions } },
         test: {
           name: "browser",
           include: ["tests/browser/**/*.test.ts"],

@@ -138,7 +138,7 @@ function pointRow(options: SizeViewOptions, point: SizePoint): TemplateResult {
       <button
         type="button"
         class="quiet"
-        aria-label="Make ${bank_Ah} Ah with ${array_W} W a proposal"
+        aria-label="Make it a proposal: ${bank_Ah} Ah with ${array_W} W"
         @click=${() => propose(options, point)}
       >
         Make it a proposal

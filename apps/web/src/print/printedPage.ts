@@ -8,12 +8,33 @@ import { optionsTable } from "../sheet/rowOptions.ts";
 import { sentence } from "../words/sentence.ts";
 import type { Read } from "../worker/protocol.ts";
 
+/** An A4 side within its margins, less a hair for rounding, at 96 dots an inch. */
+const side_px = ((297 - 22 - 3) / 25.4) * 96;
+
 /** The page that is handed over: A4, one side. Seen only in print. */
 @customElement("printed-page")
 export class PrintedPage extends LightElement {
   @property({ attribute: false }) read: Read | null = null;
   @property({ attribute: false }) answer: ExplainAnswer | null = null;
   @property({ attribute: false }) compared: readonly ComparedSetup[] = [];
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    window.addEventListener("beforeprint", this.fit);
+  }
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    window.removeEventListener("beforeprint", this.fit);
+  }
+
+  /** Many setups or cautions make it longer than a side: then all of it is made a little smaller. */
+  private readonly fit = (): void => {
+    this.style.setProperty("--fit", "1");
+    this.classList.add("measured");
+    const tall_px = this.getBoundingClientRect().height;
+    this.classList.remove("measured");
+    this.style.setProperty("--fit", String(Math.min(1, side_px / tall_px)));
+  };
 
   protected override render(): TemplateResult | typeof nothing {
     const { read, answer } = this;
@@ -29,9 +50,8 @@ export class PrintedPage extends LightElement {
         ${read.job.customer.name === "" ? nothing : html`For ${read.job.customer.name}. `}${read.job.about}
       </p>
       <p class="sentence">${said.lead} ${said.takes}</p>
-      ${said.others.map(({ name, says }) => html`<p class="other"><b>${name}</b>: ${says}.</p>`)}
       <h2>How long it lasts</h2>
-      ${chargeChart(chargeData(answer, read), { width_px: 700, height_px: 230, id: "printed-charge", locale: navigator.language })}
+      ${chargeChart(chargeData(answer, read), { width_px: 700, height_px: 190, id: "printed-charge", locale: navigator.language })}
       <h2>Where it goes${answer.setups.length > 1 && first !== undefined ? `, ${first.name}` : ""}</h2>
       ${
         first === undefined
@@ -44,7 +64,7 @@ export class PrintedPage extends LightElement {
             })
       }
       <h2>Options side by side</h2>
-      ${optionsTable(read, answer, this.compared)}
+      ${optionsTable(read, answer, this.compared, true)} ${cautionsOf(answer)}
       <footer>
         <p><b>Estimate for planning.</b> ${assumptions(read, answer)}</p>
         <p>
@@ -55,17 +75,27 @@ export class PrintedPage extends LightElement {
   }
 }
 
+/** Each once; the table counts them. */
+function cautionsOf({ setups }: ExplainAnswer): TemplateResult | typeof nothing {
+  const texts = [...new Set(setups.flatMap(({ cautions }) => cautions.map(({ text }) => text)))];
+  if (texts.length === 0) return nothing;
+  return html`<h2>To mind</h2>
+    <ul class="mind">
+      ${texts.slice(0, 4).map((text) => html`<li>${text}</li>`)}
+    </ul>`;
+}
+
 /** Few enough rows to leave the page room. */
 const topRows = (picture: ReturnType<typeof usesPictureOf>): ReturnType<typeof usesPictureOf> => {
   const rows = picture.rows.toSorted((a, b) => b.Wh_day - a.Wh_day);
-  const rest = rows.slice(5);
+  const rest = rows.slice(4);
   if (rest.length < 2) return picture;
   const others = {
     id: "others",
     name: `${rest.length} others`,
     Wh_day: rest.reduce((sum, row) => sum + row.Wh_day, 0),
   };
-  return { ...picture, rows: [...rows.slice(0, 5), others] };
+  return { ...picture, rows: [...rows.slice(0, 4), others] };
 };
 
 function assumptions({ place, study, notes }: Read, { draws, nights }: ExplainAnswer): string {

@@ -6,6 +6,8 @@ export interface OptionRow {
   readonly name: string;
   readonly cells: readonly string[];
   readonly strong?: boolean;
+  /** left off the printed page, where room is short */
+  readonly minor?: boolean;
 }
 
 const locale = (): string => navigator.language || "en";
@@ -30,17 +32,19 @@ export function optionRows(read: Read, answer: ExplainAnswer, compared: readonly
       ({ chanceOfLasting }) => sayPercent(chanceOfLasting, locale()),
       true,
     ),
-    row("Uses", ({ use_Wh_day }) => `${sayWh(use_Wh_day.total, locale())} a day`),
+    minor(row("Uses", ({ use_Wh_day }) => `${sayWh(use_Wh_day.total, locale())} a day`)),
     row("Driving to 80 %", ({ id }) => hoursText(with_(id)?.refill_h.to80)),
-    row("Driving to full", ({ id }) => hoursText(with_(id)?.refill_h.toFull)),
+    minor(row("Driving to full", ({ id }) => hoursText(with_(id)?.refill_h.toFull))),
     row("Price", ({ id }) => priceText(study(id)?.price ?? 0, currency)),
     row("Mass against now", ({ id }) => `${saySigned(study(id)?.mass_kg ?? 0, locale(), 0)} kg`),
     ...(payload_kg === null
       ? []
       : [row("Payload left", ({ id }) => `${sayNumber(payload_kg - (study(id)?.mass_kg ?? 0), locale())} kg`)]),
-    row("To mind", ({ cautions }) => (cautions.length === 0 ? "nothing" : `${cautions.length}, named above`)),
+    minor(row("To mind", ({ cautions }) => (cautions.length === 0 ? "nothing" : `${cautions.length}, named above`))),
   ];
 }
+
+const minor = (row: OptionRow): OptionRow => ({ ...row, minor: true });
 
 const hoursText = (hours: number | null | undefined): string =>
   hours === undefined ? "…" : hours === null ? "not by driving" : `${sayNumber(hours, locale(), 1)} h`;

@@ -52,7 +52,12 @@ export class RowOptions extends LightElement {
 }
 
 /** Measures down, setups across. */
-export const optionsTable = (read: Read, answer: ExplainAnswer, compared: readonly ComparedSetup[]): TemplateResult =>
+export const optionsTable = (
+  read: Read,
+  answer: ExplainAnswer,
+  compared: readonly ComparedSetup[],
+  short = false,
+): TemplateResult =>
   html`<div class="scroll" tabindex="0" role="group" aria-label="Options side by side">
     <table class="options">
       <thead>
@@ -62,13 +67,15 @@ export const optionsTable = (read: Read, answer: ExplainAnswer, compared: readon
         </tr>
       </thead>
       <tbody>
-        ${optionRows(read, answer, compared).map(
-          ({ name, cells, strong }) =>
-            html`<tr class=${strong ? "strong" : ""}>
-              <th scope="row">${name}</th>
-              ${cells.map((cell) => html`<td>${cell}</td>`)}
-            </tr>`,
-        )}
+        ${optionRows(read, answer, compared)
+          .filter((row) => !short || row.minor !== true)
+          .map(
+            ({ name, cells, strong }) =>
+              html`<tr class=${strong ? "strong" : ""}>
+                <th scope="row">${name}</th>
+                ${cells.map((cell) => html`<td>${cell}</td>`)}
+              </tr>`,
+          )}
       </tbody>
     </table>
   </div>`;

@@ -7,6 +7,7 @@ import { insertAt, removeAt } from "../store/at.ts";
 import { edit, set } from "../store/edit.ts";
 import type { RemoteAnswers } from "../worker/startAnswers.ts";
 import { blank, choose, faultNote, type Card } from "./card.ts";
+import { noteList, placeNotes } from "./notes.ts";
 import { arriveOn, dayOf, daysIn, monthNames, monthOf } from "./months.ts";
 
 type PlaceWay = "name" | "point" | "sky" | "whole";
@@ -41,6 +42,7 @@ export class RowWhere extends LightElement {
   private where(): TemplateResult {
     const { place } = this.card.job;
     const way = wayOf(place);
+    const notes = placeNotes(this.card);
     const ways: [PlaceWay, string][] = [
       ["name", "By name"],
       ["point", "By coordinates"],
@@ -65,14 +67,7 @@ export class RowWhere extends LightElement {
             >`,
         )}
       </fieldset>
-      ${faultNote(this.card, ["place"])}
-      ${
-        this.card.read === null || this.card.read.notes.length === 0
-          ? nothing
-          : html`<ul class="notes">
-              ${this.card.read.notes.map((note) => html`<li>${note}</li>`)}
-            </ul>`
-      }`;
+      ${faultNote(this.card, ["place"])} ${noteList(notes)}`;
   }
 
   private byName(): TemplateResult {

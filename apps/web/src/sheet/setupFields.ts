@@ -4,6 +4,7 @@ import { getAt, insertAt, removeAt, type Keys } from "../store/at.ts";
 import { edit, set } from "../store/edit.ts";
 import { blank, choose, meant, type BlankOptions, type Card } from "./card.ts";
 import { feedFields } from "./feedFields.ts";
+import { noteList, setupNotes } from "./notes.ts";
 
 export type SetupInput = JobInput["setups"][number];
 
@@ -268,12 +269,13 @@ function leftOut({ card, setup, host, at }: Column): TemplateResult {
   </details>`;
 }
 
-function costFields({ card, blank: b }: Column): TemplateResult {
+function costFields({ card, index, blank: b }: Column): TemplateResult {
   const { currency } = card.job;
   return group(
     "Price and mass",
     html`<div class="pair">
-      ${b(["price"], "Price", { unit: currency ?? "" })} ${b(["mass_kg"], "Mass against now", { unit: "kg" })}
-    </div>`,
+        ${b(["price"], "Price", { unit: currency ?? "" })} ${b(["mass_kg"], "Mass against now", { unit: "kg" })}
+      </div>
+      ${noteList(setupNotes(card, index))}`,
   );
 }

@@ -62,31 +62,31 @@ export class DayStrip extends LightElement {
   }
 
   private bar(use: StripUse, index: number): TemplateResult {
-    const [start, end] = [startOf(use), startOf(use) + Math.max(lengthOf(use), thinnest_h)];
-    const pieces = end > 24 ? this.scale.pieces(start, end - 24).toReversed() : this.scale.pieces(start, end);
+    const pieces = piecesOf(use);
     const part = isWindow(use) && use.duty !== undefined && use.duty < 1;
-    const says = this.spoken(use);
+    const [first, last] = [pieces[0]!, pieces.at(-1)!];
+    const ends = isWindow(use) && lengthOf(use) < 24;
     return html`${pieces.map(
-      ({ x, width }, piece) =>
+      (piece, i) =>
         html`<span
           class="bar ${part ? "duty" : ""} ${this.drag?.index === index ? "held" : ""}"
           data-index=${index}
           data-grip="body"
-          role=${piece === 0 ? "slider" : nothing}
-          tabindex=${piece === 0 ? 0 : nothing}
-          aria-label=${piece === 0 ? `${this.label}, hours ${index + 1}, move` : nothing}
-          aria-valuemin=${piece === 0 ? 0 : nothing}
-          aria-valuemax=${piece === 0 ? 24 : nothing}
-          aria-valuenow=${piece === 0 ? start : nothing}
-          aria-valuetext=${piece === 0 ? says : nothing}
-          aria-hidden=${piece === 0 ? nothing : "true"}
-          .style=${`left:${x}%;width:${width}%`}
+          role=${i === 0 ? "slider" : nothing}
+          tabindex=${i === 0 ? 0 : nothing}
+          aria-label=${i === 0 ? `${this.label}, hours ${index + 1}, move` : nothing}
+          aria-valuemin=${i === 0 ? 0 : nothing}
+          aria-valuemax=${i === 0 ? 24 : nothing}
+          aria-valuenow=${i === 0 ? startOf(use) : nothing}
+          aria-valuetext=${i === 0 ? this.spoken(use) : nothing}
+          aria-hidden=${i === 0 ? nothing : "true"}
+          .style=${placed(piece)}
           @keydown=${(event: KeyboardEvent) => this.key(event, index, "body")}
         ></span>`,
-    )}${isWindow(use) && lengthOf(use) < 24 ? html`${this.handle(use, index, "start")}${this.handle(use, index, "end")}` : nothing}`;
+    )}${ends ? html`${this.handle(use, index, "start", first)}${this.handle(use, index, "end", last)}` : nothing}`;
   }
 
-  private handle(use: StripUse, index: number, grip: "start" | "end"): TemplateResult {
+  private handle(use: StripUse, index: number, grip: "start" | "end", piece: Piece): TemplateResult {
     const hour = grip === "start" ? startOf(use) : endOf(use);
     return html`<span
       class="grip ${grip}"
@@ -99,7 +99,7 @@ export class DayStrip extends LightElement {
       aria-valuemax="24"
       aria-valuenow=${hour}
       aria-valuetext=${clockText(hour)}
-      .style=${`left:${this.scale.pxAt(hour)}%`}
+      .style=${placed(piece)}
       @keydown=${(event: KeyboardEvent) => this.key(event, index, grip)}
     ></span>`;
   }
@@ -208,6 +208,24 @@ export class DayStrip extends LightElement {
     this.done();
   }
 }
+
+/** A stretch of the strip, in hours. */
+type Piece = readonly [from_h: number, to_h: number];
+
+/** One piece, or two where it runs past midnight: the evening's first. */
+function piecesOf(use: StripUse): Piece[] {
+  const start = startOf(use);
+  const end = start + Math.max(lengthOf(use), thinnest_h);
+  return end > 24
+    ? [
+        [start, 24],
+        [0, end - 24],
+      ]
+    : [[start, end]];
+}
+
+/** The style sheet makes places of these, with room for a finger. */
+const placed = ([from_h, to_h]: Piece): string => `--from:${(from_h / 24) * 100};--to:${(to_h / 24) * 100}`;
 
 function dragged(use: StripUse, { grip, from_h }: Drag, hour: number): StripUse {
   if (grip === "body" || !isWindow(use)) return moved(use, quarter(hour - from_h));

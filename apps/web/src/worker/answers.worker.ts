@@ -1,6 +1,7 @@
 import { expose } from "comlink";
+import { files } from "../share/inWorker.ts";
 import { answerJob } from "./answerJob.ts";
-import { askLong, type LongAnswer, type LongQuestion } from "./askLong.ts";
+import type { LongAnswer, LongQuestion } from "./askLong.ts";
 import { loadFromRow, loadsFor, placeCalled, placesFor } from "./lookUp.ts";
 import type { Update } from "./protocol.ts";
 
@@ -14,6 +15,7 @@ function begin(): AbortSignal {
 }
 
 const answers = {
+  files,
   placesFor,
   placeCalled,
   loadsFor,
@@ -36,6 +38,7 @@ const answers = {
   ): Promise<LongAnswer | null> {
     const signal = begin();
     try {
+      const { askLong } = await import("./askLong.ts");
       return await askLong(typed, question, onProgress, signal);
     } catch (error) {
       if (signal.aborted) return null;

@@ -1,10 +1,13 @@
 import { proxy, wrap } from "comlink";
+import type { RemoteFiles } from "../share/remoteFiles.ts";
+import { newWorker } from "./newWorker.ts";
 import type { Answers } from "./answers.worker.ts";
 import type { LongAnswer, LongQuestion } from "./askLong.ts";
 import type { LoadHit, PlaceHit, Update } from "./protocol.ts";
 
 /** What the page asks of a worker. */
 export interface RemoteAnswers {
+  readonly files: RemoteFiles;
   readonly placesFor: (text: string) => Promise<PlaceHit[]>;
   readonly placeCalled: (id: string) => Promise<PlaceHit | null>;
   readonly loadsFor: (text: string) => Promise<LoadHit[]>;
@@ -23,10 +26,15 @@ export interface RemoteAnswers {
  * and so passes for a template's directive.
  */
 export function startAnswers(): RemoteAnswers {
-  const remote = wrap<Answers>(
-    new Worker(new URL("./answers.worker.ts", import.meta.url), { type: "module", name: "answers" }),
-  );
+  const remote = wrap<Answers>(newWorker());
   return {
+    files: {
+      readText: (text) => remote.files.readText(text),
+      readLink: (fragment) => remote.files.readLink(fragment),
+      packLink: (job) => remote.files.packLink(job),
+      hoursCsv: (job, setup) => remote.files.hoursCsv(job, setup),
+      answerJson: (job) => remote.files.answerJson(job),
+    },
     placesFor: (text) => remote.placesFor(text),
     placeCalled: (id) => remote.placeCalled(id),
     loadsFor: (text) => remote.loadsFor(text),

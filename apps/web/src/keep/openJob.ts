@@ -1,0 +1,116 @@
+import { toText } from "../share/jobFile.ts";
+import type { JobStore } from "../store/jobStore.ts";
+import { saidOf } from "./head.ts";
+import { note, strike } from "./journal.ts";
+import type { Written } from "./jobBook.ts";
+
+export interface Origin {
+  readonly id: string;
+  /** 0 where nothing is kept yet */
+  readonly revision: number;
+  /** its text as an older version wrote it, to be kept beside it */
+  readonly older?: string;
+}
+
+export interface Clerk {
+  /** writes to the store; throws where the browser refuses */
+  readonly write: (writing: Parameters<typeof import("./jobBook.ts").write>[1]) => Promise<Written>;
+  readonly placeName: () => string;
+  /** after every write, and when something becomes unsaved or refused */
+  readonly onState: (job: OpenJob) => void;
+  /** another tab has written this job since; what is on this sheet has not been kept */
+  readonly onBehind: (job: OpenJob) => void;
+}
+
+/**
+ * The job on the sheet, written to the store after every change: at once, one write at a time, the newest text last. So at
+ * most the change under way can be missing when the page is taken away, and that one is noted for the next start.
+ */
+export class OpenJob {
+  id: string;
+  revision: number;
+  /** why the store would not take it; null while it does */
+  refused: unknown = null;
+  #older: string | undefined;
+  #dirty = false;
+  #writing: Promise<void> | null = null;
+  /** the last write's undoing of this one is over: another job has taken its place */
+  readonly #stop: () => void;
+
+  constructor(
+    readonly store: JobStore,
+    origin: Origin,
+    private readonly clerk: Clerk,
+  ) {
+    this.id = origin.id;
+    this.revision = origin.revision;
+    this.#older = origin.older;
+    this.#stop = store.subscribe(() => this.changed());
+  }
+
+  /** Whether something on the sheet is not in the store. */
+  get unsaved(): boolean {
+    return this.#dirty || this.#writing !== null;
+  }
+  get text(): string {
+    return toText(this.store.job);
+  }
+
+  changed(): void {
+    this.#dirty = true;
+    this.#writing ??= this.#write().finally(() => {
+      this.#writing = null;
+      if (this.#dirty && this.refused === null) this.changed();
+      else this.clerk.onState(this);
+    });
+  }
+
+  /** From now on written under another id, as a job of its own. */
+  become(origin: Origin): void {
+    strike(this.id);
+    this.id = origin.id;
+    this.revision = origin.revision;
+  }
+
+  /** When all that can be written is. */
+  async settled(): Promise<void> {
+    while (this.#writing !== null) await this.#writing;
+  }
+
+  /** Notes what the store has not taken yet, for a page about to go. */
+  noteUnsaved(): void {
+    if (this.unsaved) note({ id: this.id, revision: this.revision, text: this.text });
+  }
+
+  close(): void {
+    this.#stop();
+  }
+
+  async #write(): Promise<void> {
+    while (this.#dirty) {
+      this.#dirty = false;
+      try {
+        const written = await this.clerk.write(this.#asWritten());
+        this.refused = null;
+        if (written.kind === "behind") {
+          this.#dirty = true;
+          this.clerk.onBehind(this);
+          continue;
+        }
+        this.revision = written.revision;
+        this.#older = undefined;
+        strike(this.id);
+      } catch (error) {
+        this.#dirty = true;
+        this.refused = error;
+        return;
+      }
+    }
+  }
+
+  #asWritten(): Parameters<Clerk["write"]>[0] {
+    const { id, revision, text } = this;
+    const said = saidOf(this.store.job, this.clerk.placeName());
+    return { id, revision, text, ...said, ...(this.#older === undefined ? {} : { older: this.#older }) };
+  }
+}

@@ -1,0 +1,53 @@
+/** The parts of a JSON Schema that say of what shape a value is. */
+interface Shape {
+  readonly type?: unknown;
+  readonly const?: unknown;
+  readonly properties?: Readonly<Record<string, Shape>>;
+  readonly required?: readonly string[];
+  readonly items?: Shape;
+  readonly anyOf?: readonly Shape[];
+  readonly oneOf?: readonly Shape[];
+}
+
+/** Most values in all, and most entries of one list: what the job's own parser looks at. */
+const MOST = 60_000;
+const WIDEST = 1000;
+
+/**
+ * Whether a job not yet valid can stand on the sheet for its blanks to be put right: the lists and groups of fields are
+ * those of the schema, none is unknown, and only what stands in a single field may be wrong or missing.
+ */
+export function fitsSheet(value: unknown, schema: object): boolean {
+  const left = { count: MOST };
+  return fits(value, schema, left) && left.count >= 0;
+}
+
+function fits(value: unknown, shape: Shape, left: { count: number }): boolean {
+  if (--left.count < 0) return false;
+  const branches = shape.anyOf ?? shape.oneOf;
+  if (branches !== undefined) return branches.some((branch) => fits(value, branch, left));
+  if (Array.isArray(value)) return listFits(value, shape, left);
+  if (typeof value === "object" && value !== null) return fieldsFit(value, shape, left);
+  // a single value in the place of a group has no blank of its own
+  if ("const" in shape) return value === shape.const;
+  return shape.type === "null" ? value === null : shape.type !== "object" && shape.type !== "array";
+}
+
+const listFits = (list: readonly unknown[], { type, items }: Shape, left: { count: number }): boolean =>
+  type === "array" && list.length <= WIDEST && list.every((each) => items === undefined || fits(each, items, left));
+
+function fieldsFit(value: object, { properties = {}, required = [] }: Shape, left: { count: number }): boolean {
+  const known = Object.entries(value).every(([name, each]) => {
+    const shape = Object.hasOwn(properties, name) ? properties[name] : undefined;
+    return shape !== undefined && fits(each, shape, left);
+  });
+  return known && required.every((name) => Object.hasOwn(value, name) || mayBeBlank(properties[name]));
+}
+
+/** A blank that was cleared is left out of the job; a group or a kind never is. */
+function mayBeBlank(shape: Shape | undefined): boolean {
+  if (shape === undefined || "const" in shape) return false;
+  const branches = shape.anyOf ?? shape.oneOf;
+  if (branches !== undefined) return branches.some(mayBeBlank);
+  return shape.type !== "object" && shape.type !== "array";
+}

@@ -1,0 +1,45 @@
+import type { Fault } from "@stayput/job";
+import type { RemoteFiles } from "./remoteFiles.ts";
+
+/**
+ * What the worker does for files and links: it has the parser and the simulation already, so the page need not load them
+ * a second time.
+ */
+export const files: RemoteFiles = {
+  async readText(text) {
+    const { readForSheet } = await import("./readForSheet.ts");
+    return readForSheet(text);
+  },
+  async readLink(fragment) {
+    const { readLinkForSheet } = await import("./readForSheet.ts");
+    return readLinkForSheet(fragment);
+  },
+  async packLink(typed) {
+    const { inWords } = await import("./readForSheet.ts");
+    const { packJob, parseJob } = await import("@stayput/job");
+    const parsed = await inWords((options) => parseJob(typed, options));
+    return parsed.ok ? { ok: true, text: packJob(parsed.job) } : { ok: false, faults: parsed.faults };
+  },
+  async hoursCsv(typed, setup) {
+    const { csv, hoursColumns } = await import("@stayput/job");
+    const { ledgerOf } = await import("@stayput/sim");
+    const read = await readTyped(typed);
+    if (!read.ok) return read;
+    return { ok: true, text: csv(hoursColumns(ledgerOf(read.study, setup), read.study.trip)) };
+  },
+  async answerJson(typed) {
+    const { answerText } = await import("@stayput/job");
+    const { explain } = await import("@stayput/sim");
+    const read = await readTyped(typed);
+    return read.ok ? { ok: true, text: answerText(read, explain(read.study)) } : read;
+  },
+};
+
+type ReadJob = typeof import("../worker/readJob.ts").readJob;
+type Sound = Exclude<Awaited<ReturnType<ReadJob>>, { faults: readonly Fault[] }>;
+
+async function readTyped(typed: unknown): Promise<({ ok: true } & Sound) | { ok: false; faults: readonly Fault[] }> {
+  const { readJob } = await import("../worker/readJob.ts");
+  const read = await readJob(typed);
+  return "faults" in read ? { ok: false, faults: read.faults } : { ok: true, ...read };
+}

@@ -1,0 +1,275 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { launchChromium } from "../chromium.ts";
+import { answered, expectSound, jobOf, openPage, type, type Opened } from "./openPage.ts";
+import { expectSameAsSim } from "./sameAsSim.ts";
+import { builtSite, type Site } from "./site.ts";
+
+let browser: Browser;
+let site: Site;
+let opened: Opened;
+let page: Page;
+
+beforeAll(async () => {
+  [site, browser] = await Promise.all([builtSite(), launchChromium()]);
+});
+afterAll(async () => {
+  await browser.close();
+  await site.close();
+});
+beforeEach(async () => {
+  opened = await openPage(browser, site);
+  page = opened.page;
+});
+afterEach(async () => {
+  const { complaints } = opened;
+  await expectSound(page);
+  await opened.close();
+  expect(complaints).toEqual([]);
+});
+
+/** Where the keyboard is, by what a screen reader would call it. */
+const focused = (): Promise<string> =>
+  page.evaluate(() => {
+    const here = document.activeElement as HTMLElement | null;
+    const label = here instanceof HTMLInputElement ? here.labels?.[0]?.textContent : here?.textContent;
+    return (here?.getAttribute("aria-label") ?? label ?? "").trim();
+  });
+
+async function tabTo(name: string | RegExp, most = 60): Promise<void> {
+  for (let i = 0; i < most; i++) {
+    const here = await focused();
+    if (typeof name === "string" ? here === name : name.test(here)) return;
+    await page.keyboard.press("Tab");
+  }
+  throw new Error(`${String(name)} was not reached by Tab`);
+}
+
+const undo = (): Promise<void> => page.keyboard.press("Control+z");
+
+describe("a newcomer with a keyboard alone", () => {
+  it("comes from an empty sheet to an answer by place, month and three ticks", async () => {
+    await tabTo("Start an empty sheet");
+    await page.keyboard.press("Enter");
+    await page.getByText("Name a place and tick what runs").waitFor();
+    await tabTo("Place");
+    await page.keyboard.type("upingt");
+    await page.getByRole("option", { name: /Upington/ }).waitFor();
+    await page.keyboard.press("Enter");
+    await tabTo(/^Month|January/);
+    await page.keyboard.type("July");
+    for (const name of ["Portable fridge", "Lights", "Water pump"]) {
+      await tabTo(name);
+      await page.keyboard.press("Space");
+      await page.locator("load-line").nth(["Portable fridge", "Lights", "Water pump"].indexOf(name)).waitFor();
+    }
+    const answer = await expectSameAsSim(page);
+    expect(answer.setups[0]!.use_Wh_day.byLoad).toHaveLength(3);
+    const job = await jobOf(page);
+    expect(job.place).toEqual({ id: "za-upington" });
+    expect(job.trip.arrive).toMatch(/^07-/);
+    expect(await page.locator("the-bench .sentence").innerText()).toContain("July");
+  });
+});
+
+describe("each row, edited, answers as the library does, and undo takes it back", () => {
+  const edits: readonly { row: string; change: () => Promise<void> }[] = [
+    { row: "where and when: nights", change: () => type(page, "trip.nights", "4") },
+    { row: "where and when: charge on arrival, in percent", change: () => type(page, "trip.startCharge", "70") },
+    { row: "what runs: watts", change: () => type(page, "loads[1].watts", "41") },
+    { row: "what runs: amps in words", change: () => type(page, "loads[1].watts", "3 A") },
+    { row: "what runs: a fridge's rating", change: () => type(page, "loads[0].rated_Wh_day", "1.1 kWh/day") },
+    { row: "what is fitted: capacity", change: () => type(page, "setups[0].bank.capacity_Ah", "150") },
+    { row: "what is fitted: panels", change: () => type(page, "setups[0].arrays[0].watts", "410") },
+  ];
+  it("in turn", async () => {
+    const first = await expectSameAsSim(page);
+    const before = await jobOf(page);
+    for (const { row, change } of edits) {
+      await change();
+      const changed = await expectSameAsSim(page);
+      expect(changed, row).not.toEqual(first);
+      await undo();
+      expect(await jobOf(page), row).toEqual(before);
+    }
+    await page.keyboard.press("Control+Shift+z");
+    expect((await jobOf(page)).setups[0]!.arrays![0]!.watts).toBe(410);
+  });
+});
+
+describe("the strip", () => {
+  it("moves by quarter hours and hours, resizes, adds and deletes by keyboard", async () => {
+    await answered(page);
+    const strip = page.locator("load-line").filter({ has: page.locator('[data-path="loads[1].watts"]') });
+    const before = (await jobOf(page)).loads[1]! as { use: { from: number; to: number }[] };
+    const uses = async () => ((await jobOf(page)).loads[1] as { use: { from: number; to: number }[] }).use;
+    const { from, to } = before.use[0]!;
+    await strip.locator(".bar").first().focus();
+    await page.keyboard.press("ArrowRight");
+    expect(await uses()).toEqual([{ from: from + 0.25, to: to + 0.25 }]);
+    await page.keyboard.press("Shift+ArrowLeft");
+    expect(await uses()).toEqual([{ from: from - 0.75, to: to - 0.75 }]);
+    await strip.getByRole("slider", { name: /until/ }).focus();
+    await page.keyboard.press("ArrowRight");
+    expect(await uses()).toEqual([{ from: from - 0.75, to: to - 0.5 }]);
+    await strip.getByRole("slider", { name: /from/ }).focus();
+    await page.keyboard.press("ArrowLeft");
+    expect(await uses()).toEqual([{ from: from - 1, to: to - 0.5 }]);
+    await page.keyboard.press("Enter");
+    expect(await uses()).toHaveLength(2);
+    await page.keyboard.press("Delete");
+    expect(await uses()).toHaveLength(1);
+    await expectSameAsSim(page);
+  });
+
+  it("draws a new bar by pointer, drags its end, and snaps to the quarter hour", async () => {
+    await answered(page);
+    const track = page.locator('load-line:has([data-path="loads[1].watts"]) .track');
+    await track.scrollIntoViewIfNeeded();
+    const box = (await track.boundingBox())!;
+    const at = (hour: number) => box.x + (hour / 24) * box.width;
+    const y = box.y + box.height / 2;
+    await page.mouse.move(at(8), y);
+    await page.mouse.down();
+    await page.mouse.move(at(9), y, { steps: 4 });
+    await page.mouse.move(at(10.1), y, { steps: 4 });
+    await page.mouse.up();
+    const drawn = ((await jobOf(page)).loads[1] as { use: { from: number; to: number }[] }).use.at(-1)!;
+    expect(Math.abs(drawn.from - 8)).toBeLessThanOrEqual(0.25);
+    expect(Math.abs(drawn.to - 10)).toBeLessThanOrEqual(0.25);
+    expect((drawn.from * 4) % 1).toBe(0);
+    await undo();
+    expect(((await jobOf(page)).loads[1] as { use: unknown[] }).use).toHaveLength(1);
+  });
+});
+
+describe("loads", () => {
+  it("are found by a few letters, and added under any name", async () => {
+    await answered(page);
+    const count = (await jobOf(page)).loads.length;
+    const box = page.getByRole("combobox", { name: "Add what runs" });
+    await box.fill("kett");
+    await page
+      .getByRole("option", { name: /kettle/i })
+      .first()
+      .waitFor();
+    await page.keyboard.press("Enter");
+    await page.locator("load-line").nth(count).waitFor();
+    expect((await jobOf(page)).loads.at(-1)).toMatchObject({ id: "kettle", kind: "appliance" });
+    await box.fill("Gizmo <b>7</b>");
+    await page.getByRole("option", { name: /something else/ }).click();
+    await page
+      .locator("load-line")
+      .nth(count + 1)
+      .waitFor();
+    expect((await jobOf(page)).loads.at(-1)).toMatchObject({ name: "Gizmo <b>7</b>", watts: 20 });
+    await expectSameAsSim(page);
+    await page.getByRole("button", { name: "Remove Gizmo <b>7</b>" }).click();
+    expect((await jobOf(page)).loads).toHaveLength(count + 1);
+  });
+});
+
+describe("a proposal", () => {
+  it("is copied, changed, marked, compared, and undone", async () => {
+    await answered(page);
+    const before = await jobOf(page);
+    await page.getByRole("button", { name: "Copy as a proposal" }).first().click();
+    const copied = await jobOf(page);
+    expect(copied.setups).toHaveLength(before.setups.length + 1);
+    expect({ ...copied.setups[1], id: "", name: "" }).toEqual({ ...before.setups[0], id: "", name: "" });
+    await type(page, "setups[1].bank.capacity_Ah", "400");
+    const mark = page.locator('value-field:has([data-path="setups[1].bank.capacity_Ah"])');
+    expect(await mark.locator(".was").innerText()).toContain(`was ${before.setups[0]!.bank.capacity_Ah}`);
+    const answer = await expectSameAsSim(page);
+    const days = (i: number) => answer.setups[i]!.days.drawn.p50 ?? answer.horizon_days;
+    expect(days(1)).toBeGreaterThan(days(0));
+    await undo();
+    await undo();
+    expect(await jobOf(page)).toEqual(before);
+  });
+});
+
+describe("a size found", () => {
+  it("becomes a proposal with that bank and those panels, and undo takes it back", async () => {
+    await answered(page);
+    const before = await jobOf(page);
+    await page.getByRole("button", { name: /^Find what lasts/ }).click();
+    const first = page.locator("the-bench table.points tbody tr").first();
+    await first.waitFor({ timeout: 60_000 });
+    const [bank_Ah, array_W] = (
+      await Promise.all([first.locator("th").innerText(), first.locator("td").first().innerText()])
+    ).map((text) => Number.parseFloat(text));
+    await first.getByRole("button", { name: /a proposal/ }).click();
+    const { setups } = await jobOf(page);
+    expect(setups).toHaveLength(before.setups.length + 1);
+    expect(setups.at(-1)!.bank.capacity_Ah).toBe(bank_Ah);
+    expect((setups.at(-1)!.arrays ?? []).reduce((sum, { watts }) => sum + Number(watts), 0)).toBe(array_W);
+    await expectSameAsSim(page);
+    await undo();
+    expect(await jobOf(page)).toEqual(before);
+  });
+});
+
+describe("both halves of the world", () => {
+  it.each([
+    ["ushua", /Ushuaia/, "December"],
+    ["sodank", /Sodankyl/, "July"],
+  ])("answers at %s as the library does", async (typed, name, month) => {
+    await answered(page);
+    const box = page.getByRole("combobox", { name: "Place" });
+    await box.fill(typed);
+    await page.getByRole("option", { name }).first().click();
+    await page.getByLabel("Month").selectOption({ label: month });
+    const answer = await expectSameAsSim(page);
+    expect(answer.setups[0]!.sun_Wh_day.available).toBeGreaterThan(0);
+    expect(await page.locator("the-bench .sentence").innerText()).toMatch(name);
+  });
+
+  it("takes a latitude with a sky, and a point by its coordinates", async () => {
+    await answered(page);
+    await page.getByLabel("By latitude and sky").check();
+    await type(page, "place.latitude", "-33");
+    await page.getByLabel("Most days are").selectOption("dull");
+    const dull = await expectSameAsSim(page);
+    await page.getByLabel("By coordinates").check();
+    await type(page, "place.latitude", "-25.5");
+    await type(page, "place.longitude", "134");
+    const desert = await expectSameAsSim(page);
+    expect(desert.setups[0]!.sun_Wh_day.available).toBeGreaterThan(dull.setups[0]!.sun_Wh_day.available);
+  });
+});
+
+describe("a faulty edit", () => {
+  it("keeps what was typed, says what is accepted at the blank, and leaves the last good answer standing", async () => {
+    await answered(page);
+    const said = await page.locator("the-bench .sentence").innerText();
+    for (const wrong of ["lots", "-5", "9e99", "NaN", "12 parsecs"]) {
+      await type(page, "setups[0].bank.capacity_Ah", wrong);
+      await answered(page, "faults");
+      const field = page.locator('value-field:has([data-path="setups[0].bank.capacity_Ah"])');
+      await field.locator(".fault").waitFor();
+      expect(await field.locator(".fault").innerText()).toMatch(/Accepted: .*(5 to 5000|Ah)/);
+      expect(await field.locator("input").inputValue()).toBe(wrong);
+      expect(await field.locator("input").getAttribute("aria-invalid")).toBe("true");
+      expect(await page.locator("the-bench .sentence").innerText()).toBe(said);
+      expect((await page.locator("the-bench").innerText()).replace(wrong, "")).not.toContain("NaN");
+    }
+    await type(page, "setups[0].bank.capacity_Ah", "180");
+    await expectSameAsSim(page);
+    expect(await page.locator(".fault").count()).toBe(0);
+  });
+});
+
+describe("the working", () => {
+  it("opens to inputs, equations with their sources, and what a tenth more of each assumption does", async () => {
+    await answered(page);
+    await page.getByText("How the days come about").click();
+    const working = page.locator("details.working").first();
+    expect(await working.innerText()).toMatch(/kWh\/m²/);
+    await working.getByRole("button", { name: "Turn each assumption up a tenth" }).click();
+    await working.locator("table").waitFor({ timeout: 60_000 });
+    const rows = await working.locator("tbody tr").allInnerTexts();
+    expect(rows.length).toBeGreaterThan(4);
+    expect(rows.join("\n")).toMatch(/Capacity of the bank/);
+  });
+});
