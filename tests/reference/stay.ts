@@ -121,7 +121,7 @@ function losslessBank(days: number): BankModel {
   const level = (table: Float64Array, value: number): Float64Array => table.map((_, i) => (i % 2 === 0 ? value : 0));
   return {
     ...made,
-    resistance_Ohm: 0,
+    resistance_Ohm: 1e-4, // of an amp, 0.1 mV in 12
     gap_V: 0,
     stepLoss: 0,
     bulk_A: Infinity,
@@ -132,7 +132,7 @@ function losslessBank(days: number): BankModel {
 }
 
 /** A hair's breadth of charge, so that a day that just empties the bank is not taken for one that it failed. */
-const hair_Ah = 1e-6;
+const hair_Ah = 1e-3;
 
 function day(bank: BankModel, state: number, sunny: boolean): { readonly next: number; readonly lost: boolean } {
   const drive = alone(bank, 1, dayAmps * flatVolts);

@@ -14,9 +14,16 @@ export function foodAfter(setupPlan: SetupPlan, average: Found, dark: Found): Fo
   const return_h = found.return_h >= 0 ? found.return_h : null;
   const each = setupPlan.demands.flatMap(({ load, inside_C }) => {
     if (load.kind !== "compressor-fridge" || inside_C === null) return [];
-    const hour = Math.min(inside_C.length - 1, Math.floor(found.drop_h));
-    return [foodHours(load, setupPlan.plan.bay_C, found.drop_h, inside_C[hour]!, return_h)];
+    return [foodHours(load, setupPlan.plan.bay_C, found.drop_h, insideAt_C(inside_C, found.drop_h), return_h)];
   });
   const soonest = (hours: FoodHours) => hours.hoursFromCutOffTo5C ?? Infinity;
   return each.sort((a, b) => soonest(a) - soonest(b))[0] ?? nothing;
+}
+
+/** A powered cabinet at a moment, from its ends of hours: along the line between them, and before the first as at the first. */
+export function insideAt_C(inside_C: Float64Array, moment_h: number): number {
+  const hour = Math.min(inside_C.length - 1, Math.floor(moment_h));
+  const after_C = inside_C[hour]!;
+  const before_C = hour > 0 ? inside_C[hour - 1]! : after_C;
+  return before_C + (after_C - before_C) * Math.min(1, moment_h - hour);
 }

@@ -72,7 +72,7 @@ export function settle(bus: Bus): void {
   const amps = sun_A + extra_A;
   let volts_V: number;
   let bank_A: number;
-  if (surplus_A(bus, rested_V) < 0) {
+  if (surplus_A(bus, rested_V) <= 0) {
     volts_V = loadedVolts(bus, rested_V);
     bank_A = surplus_A(bus, volts_V);
   } else if (surplus_A(bus, rested_V + gap_V) <= 0) {

@@ -23,9 +23,8 @@ export function plainSteps(drive: Drive, state: RunState, steps: number, shown: 
   const keeps = 1 - bank.stepLoss;
   const mostResistance_Ohm = bank.resistance_Ohm * resistanceGrowth.times;
   const { on } = state;
-  let { q1, q2, lowest_Ah, lowestStep } = state;
+  let { q1, q2, lowest_Ah, lowestStep, steps: s } = state;
 
-  let s = state.steps;
   for (; s < steps; s++) {
     const h = stepsAnHour === 1 ? s : (s / stepsAnHour) | 0;
     if (mixed !== null && mixed.parked[h]! < 1) break;

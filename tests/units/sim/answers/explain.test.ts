@@ -1,0 +1,70 @@
+import { describe, expect, it } from "vitest";
+import { explain } from "../../../../packages/sim/src/answers/explain.ts";
+import { insideAt_C } from "../../../../packages/sim/src/answers/food.ts";
+import type { Setup } from "../../../../packages/sim/src/study.ts";
+import { familyFridge, inverter, lamp } from "../../../fixtures/loads.ts";
+import { busySetup, lithium, openCamp, setup, shadedCamp, study, twoAgm } from "../../../fixtures/stays.ts";
+
+const skies = { seed: 1, draws: 10 };
+const answerFor = (one: Setup, trip = openCamp) => explain(study([one], trip), { skies }).setups[0]!;
+const codes = (one: Setup, trip = openCamp): string[] => answerFor(one, trip).cautions.map(({ code }) => code);
+
+describe("where it goes", () => {
+  it("gives each load its watt-hours, largest first, and all together the total", () => {
+    const { use_Wh_day } = answerFor(setup(twoAgm, 300));
+    expect(use_Wh_day.byLoad[0]!.id).toBe("fridge");
+    expect(use_Wh_day.byLoad.reduce((sum, { Wh_day }) => sum + Wh_day, 0)).toBeCloseTo(use_Wh_day.total, 9);
+    expect(use_Wh_day.byLoad.find(({ id }) => id === "lights")!.Wh_day).toBeCloseTo(18 * 4.5, 6);
+  });
+  it("gives the inverter's idle draw to the ac load that keeps it on", () => {
+    const kettle = {
+      ...lamp,
+      id: "kettle",
+      supply: "ac" as const,
+      watts: 1000,
+      use: [{ at: 7, minutes: 6, everyDays: 1 }],
+    };
+    const { use_Wh_day } = answerFor({ ...setup(twoAgm, 300, [kettle]), inverter });
+    const running_W = 1000 + 0.05 * 1000 + (0.05 * 1000 ** 2) / inverter.rated_W;
+    expect(use_Wh_day.total).toBeCloseTo(running_W / 10 + inverter.idle_W, 6);
+  });
+});
+
+describe("food", () => {
+  it("is said after the cut-off of the average sky, else of the dark one, and not where there is no fridge", () => {
+    const flat = answerFor(setup(twoAgm, 300), shadedCamp);
+    expect(flat.days.average).not.toBeNull();
+    expect(flat.food.hoursFromCutOffTo5C).toBeGreaterThan(0);
+    expect(flat.food.hoursFromCutOffTo8C).toBeGreaterThan(flat.food.hoursFromCutOffTo5C!);
+    const never = answerFor(setup(lithium, 900), openCamp);
+    expect(never.days.average).toBeNull();
+    expect(never.food.hoursFromCutOffTo5C).toBeGreaterThan(0);
+    expect(answerFor(setup(twoAgm, 0, [lamp])).food.hoursFromCutOffTo5C).toBeNull();
+  });
+  it("starts from the cabinet as it stands at that moment, between the ends of hours", () => {
+    const inside_C = Float64Array.of(4, 4, 6, 8);
+    expect([0, 1.9, 2.5, 3.25, 4].map((hour) => insideAt_C(inside_C, hour))).toEqual([4, 4, 5, 6.5, 8]);
+  });
+});
+
+describe("cautions", () => {
+  const radio = { ...lamp, id: "radio", name: "Radio", supply: "ac" as const, standby_W: 2 };
+  it("name an ac load without an inverter, and one that keeps the inverter on", () => {
+    expect(codes(setup(twoAgm, 300, [radio]))).toContain("no-inverter");
+    const kept = answerFor({ ...setup(twoAgm, 300, [radio, familyFridge]), inverter }).cautions;
+    expect(kept.find(({ code }) => code === "inverter-kept-on")?.text).toMatch(/Radio .* 384 Wh a day/);
+    expect(codes({ ...setup(twoAgm, 300, [radio]), inverter: { ...inverter, on: "always" } })).not.toContain(
+      "inverter-kept-on",
+    );
+    expect(codes(busySetup)).not.toContain("inverter-kept-on");
+  });
+  it("name a charger over what makers of the chemistry advise, for AGM and not for lithium", () => {
+    const mains = { mainsCharger: { rated_A: 60 } };
+    expect(codes({ ...setup(twoAgm, 300), ...mains })).toContain("charge-over-advised");
+    expect(codes({ ...setup(lithium, 300), ...mains })).not.toContain("charge-over-advised");
+    expect(codes(setup(twoAgm, 300))).not.toContain("charge-over-advised");
+  });
+  it("name panels without a charger", () => {
+    expect(codes({ ...setup(twoAgm, 300), solarCharger: null })).toContain("no-solar-charger");
+  });
+});
