@@ -1,7 +1,14 @@
 import type { Reporter, TestModule } from "vitest/node";
+import { propertyRuns } from "./seed.ts";
 
-/** Says the outcome in one plain line at the end, for logs and for eyes: "12 passed, 0 failed". */
+/** Says the seed at the start and the outcome at the end, for logs and for eyes: "12 passed, 0 failed". */
 export default class Tally implements Reporter {
+  onInit(): void {
+    process.stdout.write(
+      `property tests: seed ${propertyRuns.seed} (FC_SEED), ${propertyRuns.numRuns} cases each (FC_RUNS)\n`,
+    );
+  }
+
   onTestRunEnd(modules: readonly TestModule[]): void {
     const states = modules.flatMap((module) => [...module.children.allTests()].map((test) => test.result().state));
     const broken = modules.filter((module) => module.state() === "failed" && module.errors().length > 0).length;
