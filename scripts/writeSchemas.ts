@@ -1,6 +1,7 @@
 import { jobJsonSchema } from "@stayput/job";
 import { mkdirSync, writeFileSync } from "node:fs";
 import { format } from "prettier";
+import { answerSchemaFiles } from "./answerSchemas.ts";
 import { jobFileTable } from "./jobFileTable.ts";
 
 const intro = `# The job file
@@ -26,5 +27,6 @@ export async function schemaFiles(): Promise<Record<string, string>> {
 
 if (import.meta.filename === process.argv[1]) {
   mkdirSync("shared/schema", { recursive: true });
-  for (const [path, text] of Object.entries(await schemaFiles())) writeFileSync(path, text);
+  const files = { ...(await schemaFiles()), ...(await answerSchemaFiles()) };
+  for (const [path, text] of Object.entries(files)) writeFileSync(path, text);
 }

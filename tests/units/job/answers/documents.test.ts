@@ -1,0 +1,92 @@
+import { Ajv, type ValidateFunction } from "ajv";
+import { beforeAll, describe, expect, it } from "vitest";
+import { parseJobText, resolve } from "../../../../packages/job/src/index.ts";
+import { roundTheYear, upgrades, type Study } from "../../../../packages/sim/src/index.ts";
+import { answerSchemaFiles, type Answered } from "../../../../scripts/answerSchemas.ts";
+import { stayput } from "../../cli/stayput.ts";
+import { projectFile } from "../helpers.ts";
+
+const demos = ["shared/demo/family-caravan.json", "shared/demo/bush-camper.json"];
+const few = ["--draws", "10"];
+
+const schemaOf = (answered: Answered): object =>
+  JSON.parse(projectFile(`shared/schema/${answered}.schema.json`)) as object;
+const checked = new Map<Answered, ValidateFunction>();
+
+/** What is wrong with a document by its schema, in which no field but those named may stand; nothing where it is right. */
+function wrongWith(answered: Answered, document: unknown): unknown {
+  const validate =
+    checked.get(answered) ?? new Ajv({ strict: true, allowUnionTypes: true }).compile(schemaOf(answered));
+  checked.set(answered, validate);
+  return validate(document) ? null : validate.errors;
+}
+
+async function printed(...args: string[]): Promise<unknown> {
+  const { code, out, err } = await stayput(args);
+  expect(err).not.toContain("Error");
+  expect(code).toBe(0);
+  return JSON.parse(out);
+}
+
+async function studyOf(demo: string): Promise<Study> {
+  const parsed = parseJobText(projectFile(demo));
+  if (!parsed.ok) throw new Error(parsed.faults[0]?.message);
+  const resolved = await resolve(parsed.job);
+  if (!resolved.ok) throw new Error(resolved.faults[0]?.message);
+  return resolved.study;
+}
+
+describe("schemas of the answers", { timeout: 120_000 }, () => {
+  it("are current: run `npm run schemas` where they are not", async () => {
+    for (const [path, text] of Object.entries(await answerSchemaFiles())) expect(projectFile(path), path).toBe(text);
+  });
+
+  it.each(
+    demos.flatMap((demo) =>
+      (["explain", "compare", "size", "wiring", "check", "hours"] as const).map((verb) => [verb, demo] as const),
+    ),
+  )("%s of %s is as its schema says", async (verb, demo) => {
+    const drawn = verb === "wiring" || verb === "check" || verb === "hours" ? [] : few;
+    const document = await printed(verb, demo, "--json", ...drawn);
+    expect(wrongWith(verb, document)).toBeNull();
+  });
+
+  it("match is as its schema says", async () => {
+    expect(wrongWith("match", await printed("match", demos[0]!, "--json", ...few))).toBeNull();
+  });
+
+  it("places is as its schema says", async () => {
+    expect(wrongWith("places", await printed("places", "char", "--json"))).toBeNull();
+  });
+
+  it.each(demos)("the year and the upgrades of %s are as their schemas say", async (demo) => {
+    const study = await studyOf(demo);
+    const skies = { seed: 1, draws: 4 };
+    const through = (answer: unknown): unknown => JSON.parse(JSON.stringify(answer));
+    expect(wrongWith("year", through(roundTheYear(study, skies, 20)))).toBeNull();
+    const [from, ...others] = study.setups;
+    for (const to of others) expect(wrongWith("upgrades", through(upgrades(study, from!, to, skies)))).toBeNull();
+  });
+
+  it("faults are as their schema says", () => {
+    const refused = parseJobText('{ "format": "stayput-job", "version": 1, "place": { "id": 3 }, "lodes": [] }');
+    expect(refused.ok).toBe(false);
+    if (!refused.ok) expect(wrongWith("faults", { faults: refused.faults })).toBeNull();
+  });
+
+  describe("are strict", () => {
+    let compare: Record<string, unknown>;
+    beforeAll(async () => {
+      compare = (await printed("compare", demos[0]!, "--json", ...few)) as Record<string, unknown>;
+    });
+    it.each([
+      ["a field more", (whole: Record<string, unknown>) => ({ ...whole, extra: 1 })],
+      ["a field less", ({ draws: _, ...rest }: Record<string, unknown>) => rest],
+      ["a number in words", (whole: Record<string, unknown>) => ({ ...whole, draws: "8" })],
+      ["null where there must be a number", (whole: Record<string, unknown>) => ({ ...whole, nights: null })],
+    ])("%s is refused", (_, spoil) => {
+      expect(wrongWith("compare", compare)).toBeNull();
+      expect(wrongWith("compare", spoil(compare))).not.toBeNull();
+    });
+  });
+});
