@@ -4,7 +4,7 @@ const conditions = ["source", "module", "node", "development|production"];
 const node = (name: string, include: string[]) => ({
   resolve: { conditions },
   ssr: { resolve: { conditions } },
-  test: { name, include, environment: "node", setupFiles: ["tests/setup.ts"] },
+  test: { name, include, environment: "node", setupFiles: ["tests/setup.ts"], testTimeout: 60_000 },
 });
 
 export default defineConfig({
