@@ -12,10 +12,14 @@ import "./sheet/rowHandOver.ts";
 import "./bench/benchPicture.ts";
 import "./bench/theBench.ts";
 import "./print/printedPage.ts";
-import { demoJob } from "./store/demoJob.ts";
-import { JobStore } from "./store/jobStore.ts";
+import "./keep/jobShelf.ts";
+import "./keep/jobSlips.ts";
+import "./keep/keep.css";
+import { beginKeeping } from "./keep/beginKeeping.ts";
+import { followUpdates } from "./offline/followUpdates.ts";
 import type { StaySheet } from "./staySheet.ts";
 import "./staySheet.ts";
 
 layPaper();
-document.querySelector<StaySheet>("stay-sheet")?.open(new JobStore(demoJob));
+const sheet = document.querySelector<StaySheet>("stay-sheet");
+if (sheet !== null) followUpdates(beginKeeping(sheet));

@@ -7,6 +7,7 @@ import { LongDesk } from "./bench/longDesk.ts";
 import { withOldBeyond, withOldWithout, withStaleBand } from "./bench/merged.ts";
 import { LightElement } from "./fields/lightElement.ts";
 import { isDark, turnLights } from "./look/theme.ts";
+import type { Keeper } from "./keep/keeper.ts";
 import { blank, type Card } from "./sheet/card.ts";
 import { faultList } from "./sheet/faultList.ts";
 import { emptyJob } from "./store/emptyJob.ts";
@@ -21,7 +22,7 @@ import type { Read, Update } from "./worker/protocol.ts";
 @customElement("stay-sheet")
 export class StaySheet extends LightElement {
   store = new JobStore(emptyJob);
-  private readonly answers = startAnswers();
+  readonly answers = startAnswers();
   private readonly desk = new LongDesk(startAnswers(), () => this.news++);
   @state() private job: JobInput = emptyJob;
   @state() private read: Read | null = null;
@@ -31,7 +32,9 @@ export class StaySheet extends LightElement {
   @state() private failure = "";
   @state() private stale = false;
   @state() private news = 0;
-  @state() private placeName = "";
+  @state() placeName = "";
+  /** keeps the jobs of this device; null until the page has begun */
+  @state() keeper: Keeper | null = null;
   @state() private dark = isDark();
   /** how far the answer to the job as it stands has come */
   @state() private answered: "nothing" | "faults" | "average" | "drawn" | "whole" | "complete" = "nothing";
@@ -138,7 +141,9 @@ export class StaySheet extends LightElement {
       return;
     }
     const found = await this.answers.placeCalled(place.id);
-    if (this.job.place === place) this.placeName = found === null ? place.id : `${found.name}, ${found.country}`;
+    if (this.job.place !== place) return;
+    this.placeName = found === null ? place.id : `${found.name}, ${found.country}`;
+    this.dispatchEvent(new Event("place-named"));
   }
 
   protected override render(): TemplateResult {
@@ -207,19 +212,21 @@ export class StaySheet extends LightElement {
   private head(card: Card): TemplateResult {
     const { undoes, redoes } = this.store;
     return html`<header class="head">
-      <p class="mark">Stayput<span>job sheet</span></p>
-      ${blank(card, ["title"], "Job", { kind: "text" })}
-      <div class="buttons">
-        <button type="button" ?disabled=${undoes === null} title=${undoes ?? ""} @click=${() => this.store.undo()}>
-          Undo${undoes === null ? nothing : html`<span class="unseen">: ${undoes}</span>`}
-        </button>
-        <button type="button" ?disabled=${redoes === null} title=${redoes ?? ""} @click=${() => this.store.redo()}>
-          Redo${redoes === null ? nothing : html`<span class="unseen">: ${redoes}</span>`}
-        </button>
-        <button type="button" @click=${this.lights}>${this.dark ? "Light" : "Dark"}</button>
-        <button type="button" class="main" @click=${this.startEmpty}>Start an empty sheet</button>
-      </div>
-    </header>`;
+        <p class="mark">Stayput<span>job sheet</span></p>
+        ${blank(card, ["title"], "Job", { kind: "text" })}
+        <div class="buttons">
+          <button type="button" ?disabled=${undoes === null} title=${undoes ?? ""} @click=${() => this.store.undo()}>
+            Undo${undoes === null ? nothing : html`<span class="unseen">: ${undoes}</span>`}
+          </button>
+          <button type="button" ?disabled=${redoes === null} title=${redoes ?? ""} @click=${() => this.store.redo()}>
+            Redo${redoes === null ? nothing : html`<span class="unseen">: ${redoes}</span>`}
+          </button>
+          <button type="button" @click=${this.lights}>${this.dark ? "Light" : "Dark"}</button>
+          ${this.keeper === null ? nothing : html`<job-shelf .keeper=${this.keeper}></job-shelf>`}
+          <button type="button" class="main" @click=${this.startEmpty}>Start an empty sheet</button>
+        </div>
+      </header>
+      ${this.keeper === null ? nothing : html`<job-slips .keeper=${this.keeper}></job-slips>`}`;
   }
 
   private lights(): void {
@@ -229,7 +236,9 @@ export class StaySheet extends LightElement {
 
   private startEmpty(): void {
     const month = String(new Date().getMonth() + 1).padStart(2, "0");
-    this.store.edit("Start an empty sheet", () => ({ ...emptyJob, trip: { ...emptyJob.trip, arrive: `${month}-01` } }));
+    const empty = { ...emptyJob, trip: { ...emptyJob.trip, arrive: `${month}-01` } };
+    if (this.keeper === null) this.open(new JobStore(empty));
+    else this.keeper.startEmpty(empty);
     this.drawn = this.answer = this.read = null;
     void this.updateComplete.then(() => this.querySelector<HTMLElement>("row-where input")?.focus());
   }
@@ -239,7 +248,7 @@ export class StaySheet extends LightElement {
     if (read === null || answer === null || this.unanswerable() !== "") return nothing;
     const { short } = sentence(answer, read);
     return html`<p class="pinned ${this.stale || this.faults.length > 0 ? "stale" : ""}">
-      <a href="#row-4">${short}</a>
+      <a href="#row-4"><span>${short}</span></a>
     </p>`;
   }
 

@@ -30,3 +30,5 @@ export { packJob, unpackJob, type Unpacked } from "./link/link.ts";
 export { jobJsonSchema } from "./jsonSchema.ts";
 export { csv, type CsvColumn } from "./hours/csv.ts";
 export { hoursColumns } from "./hours/hoursColumns.ts";
+export { answerText } from "./text/answerText.ts";
+export type * from "./answers/documents.ts";

@@ -40,11 +40,14 @@ const line = (value: unknown): string =>
 /** What is said of a job whose text cannot be read. */
 export const harmed: Said = { title: "Cannot be read", customer: "", place: "", loads: 0, setups: 0 };
 
-const LONGEST_TITLE = 200;
-const COPY = ", copy";
+const LONGEST_TITLE = 190;
 
-export const copyTitle = (title: string): string =>
-  `${title.endsWith(COPY) ? title.slice(0, -COPY.length) : title.slice(0, LONGEST_TITLE - COPY.length)}${COPY}`;
+/** "North, copy", then "North, copy 2" and so on. */
+export function copyTitle(title: string): string {
+  const [, stem = title, count] = /^(.*), copy(?: (\d{1,6}))?$/su.exec(title) ?? [];
+  if (stem === title) return `${title.slice(0, LONGEST_TITLE)}, copy`;
+  return `${stem.slice(0, LONGEST_TITLE)}, copy ${Number(count ?? 1) + 1}`;
+}
 
 /** The text of a job with another title; a text that is no job stays as it is. */
 export function retitled(text: string, title: string): string {

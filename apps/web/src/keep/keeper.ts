@@ -18,7 +18,7 @@ import { remember } from "./remembered.ts";
 export interface Desk {
   open: (store: JobStore) => void;
   readonly files: RemoteFiles;
-  readonly placeName: string;
+  readonly placeName: () => string;
 }
 
 const DAY_ms = 86_400_000;
@@ -30,6 +30,8 @@ const HELD_ms = 30 * DAY_ms;
  * in words, with what can be done instead; it throws away nothing.
  */
 export class Keeper {
+  /** when the first job is on the desk */
+  begun: Promise<void> = Promise.resolve();
   /** the job on the desk; null until there is one */
   now: OpenJob | null = null;
   notices: readonly Notice[] = [];
@@ -73,13 +75,32 @@ export class Keeper {
   show(job: JobInput, origin: Origin | null = null, label = "Open"): OpenJob {
     const before = this.now;
     before?.close();
-    for (const about of ["tabs", "opened"]) this.unsay(about);
+    if (before !== null) for (const about of ["tabs", "opened"]) this.unsay(about);
     const store = new JobStore(job, label);
     this.now = new OpenJob(store, origin ?? { id: newJobId(), revision: 0 }, this.#clerk);
     if (origin !== null) remember(origin.id);
     this.desk.open(store);
     this.#tell();
     return this.now;
+  }
+
+  /** Puts an empty sheet on the desk, to be kept from its first change on, and says where the other one went. */
+  startEmpty(job: JobInput): void {
+    const before = this.now;
+    this.show(job, null, "Start an empty sheet");
+    if (before === null) return;
+    this.say({
+      about: "opened",
+      words: "This is a new sheet.",
+      deeds: [{ label: "Back to the one before", run: () => void this.#backTo(before) }],
+    });
+  }
+
+  /** What was never changed was never kept, and comes back as it was. */
+  async #backTo(before: OpenJob): Promise<void> {
+    await before.settled();
+    const { id, revision, store } = before;
+    if (revision === 0 || !(await this.open(id))) this.show(store.job);
   }
 
   /** Puts a new job on the desk and keeps it at once. */
@@ -123,6 +144,14 @@ export class Keeper {
     return true;
   }
 
+  /** A link's job as a new one; says why where it cannot be opened. */
+  async takeLink(fragment: string): Promise<boolean> {
+    const read = await this.files.readLink(fragment);
+    if (read.ok) this.take(read.job, "Open the link");
+    else this.#unreadable("This link cannot be opened", read.faults, null);
+    return read.ok;
+  }
+
   async takeFiles(files: Iterable<File>): Promise<void> {
     for (const file of files) {
       try {
@@ -160,6 +189,12 @@ export class Keeper {
       if (this.now?.id === id) this.now.revision = head.revision + 1;
       this.#tabs.tell({ id, revision: head.revision + 1 });
     });
+  }
+
+  /** A place's name is looked up after the place is set, and belongs in the list as well. */
+  placeNamed(): void {
+    const job = this.now;
+    if (job !== null && job.listedPlace !== null && job.listedPlace !== this.desk.placeName()) job.changed();
   }
 
   async list(): Promise<book.Listed[]> {
@@ -208,7 +243,7 @@ export class Keeper {
       }
       return written;
     },
-    placeName: () => this.desk.placeName,
+    placeName: this.desk.placeName,
     onState: (job) => {
       if (job !== this.now && job.refused === null) return;
       if (job.refused === null) this.unsay("store");

@@ -1,4 +1,4 @@
-import { html, nothing, type TemplateResult } from "lit";
+import { html, type TemplateResult } from "lit";
 
 /** Something to be said in words, with what can be done about it. */
 export interface Notice {
@@ -15,10 +15,7 @@ export interface Deed {
   readonly run: () => void;
 }
 
-export const noticeSlips = (
-  notices: readonly Notice[],
-  dismiss: (notice: Notice) => void,
-): TemplateResult | typeof nothing =>
+export const noticeSlips = (notices: readonly Notice[], dismiss: (notice: Notice) => void): TemplateResult =>
   html`<div class="slips" role="status">
     ${notices.map(
       (notice) =>

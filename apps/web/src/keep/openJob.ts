@@ -31,10 +31,11 @@ export class OpenJob {
   revision: number;
   /** why the store would not take it; null while it does */
   refused: unknown = null;
+  /** the place's name as it was last written; null before the first write */
+  listedPlace: string | null = null;
   #older: string | undefined;
   #dirty = false;
   #writing: Promise<void> | null = null;
-  /** the last write's undoing of this one is over: another job has taken its place */
   readonly #stop: () => void;
 
   constructor(
@@ -111,6 +112,7 @@ export class OpenJob {
   #asWritten(): Parameters<Clerk["write"]>[0] {
     const { id, revision, text } = this;
     const said = saidOf(this.store.job, this.clerk.placeName());
+    this.listedPlace = said.place;
     return { id, revision, text, ...said, ...(this.#older === undefined ? {} : { older: this.#older }) };
   }
 }

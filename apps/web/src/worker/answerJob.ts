@@ -29,7 +29,10 @@ export async function answerJob(
   const took_ms = () => performance.now() - started;
   const read = await readJob(typed);
   signal.throwIfAborted();
-  if ("faults" in read) return tell({ kind: "faults", faults: read.faults });
+  if ("faults" in read) {
+    tell({ kind: "faults", faults: read.faults });
+    return;
+  }
   const { study, dark } = read;
   const onFirst = (answer: ExplainAnswer) =>
     tell({ kind: "average", read, answer, days: daysOfIt(study, dark), took_ms: took_ms() });

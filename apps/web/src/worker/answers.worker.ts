@@ -15,7 +15,7 @@ function begin(): AbortSignal {
 }
 
 const answers = {
-  files,
+  ...files,
   placesFor,
   placeCalled,
   loadsFor,

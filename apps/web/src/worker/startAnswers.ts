@@ -29,11 +29,11 @@ export function startAnswers(): RemoteAnswers {
   const remote = wrap<Answers>(newWorker());
   return {
     files: {
-      readText: (text) => remote.files.readText(text),
-      readLink: (fragment) => remote.files.readLink(fragment),
-      packLink: (job) => remote.files.packLink(job),
-      hoursCsv: (job, setup) => remote.files.hoursCsv(job, setup),
-      answerJson: (job) => remote.files.answerJson(job),
+      readText: (text) => remote.readText(text),
+      readLink: (fragment) => remote.readLink(fragment),
+      packLink: (job) => remote.packLink(job),
+      hoursCsv: (job, setup) => remote.hoursCsv(job, setup),
+      answerJson: (job) => remote.answerJson(job),
     },
     placesFor: (text) => remote.placesFor(text),
     placeCalled: (id) => remote.placeCalled(id),
