@@ -69,7 +69,7 @@ export default defineConfig([
   layer("apps/cli", ["job", "catalogue", "charts", "handout", "sim"]),
   layer("apps/web", ["job", "catalogue", "charts", "handout", "sim"]),
   {
-    files: ["apps/web/src/**/*.ts", "packages/charts/src/**/*.ts"],
+    files: ["apps/web/src/**/*.ts", "packages/charts/src/**/*.ts", "packages/handout/src/**/*.ts"],
     extends: [lit.configs["flat/recommended"], wc.configs["flat/recommended"]],
     plugins: { "lit-a11y": litA11y },
     rules: {

@@ -14,6 +14,11 @@ export const optionTable = {
   months: { value: "6-8", help: "months it must hold in, as 6-8 or 6,7,8 (that of arrival)" },
   chemistry: { value: "NAME", help: "agm, gel, flooded or lfp; several with commas (agm,lfp)" },
   limit: { value: "N", help: "at most so many rows (10)" },
+  out: { value: "FILE", help: "write to this file, which must not be there yet" },
+  replace: { value: null, help: "write over the file of --out" },
+  logo: { value: "FILE", help: "the workshop's own mark: PNG, JPEG or SVG, up to 200 kB" },
+  date: { value: "YYYY-MM-DD", help: "the day printed on it (today)" },
+  locale: { value: "TAG", help: "how figures and dates are written, as en-ZA or de (this machine's)" },
 } as const;
 
 export type OptionName = keyof typeof optionTable;
@@ -30,6 +35,11 @@ export interface Options {
   readonly months: readonly number[] | null;
   readonly chemistry: readonly ChemistryId[] | null;
   readonly limit: number;
+  readonly out: string | null;
+  readonly replace: boolean;
+  readonly logo: string | null;
+  readonly date: string | null;
+  readonly locale: string | null;
 }
 
 type Given = Readonly<Record<string, string | boolean | undefined>>;
@@ -51,6 +61,11 @@ export function readOptions(given: Given): Options {
     months: readMonths(text("months")),
     chemistry: readChemistries(text("chemistry")),
     limit: whole("limit", 1, 1000) ?? 10,
+    out: text("out"),
+    replace: given["replace"] === true,
+    logo: text("logo"),
+    date: readDate(text("date")),
+    locale: readLocale(text("locale")),
   };
 }
 
@@ -95,4 +110,22 @@ function readChemistries(given: string | null): readonly ChemistryId[] | null {
   const named = given.split(",").map((part) => chemistryIds.find((id) => id === part.trim().toLowerCase()));
   if (named.every((one) => one !== undefined)) return [...new Set(named)];
   throw misread("chemistry", given, `${chemistryIds.join(", ")}, several with commas between`);
+}
+
+function readDate(given: string | null): string | null {
+  if (given === null) return null;
+  const day = /^\d{4}-\d{2}-\d{2}$/.test(given) ? new Date(`${given}T00:00:00Z`) : new Date(NaN);
+  if (Number.isFinite(day.getTime()) && day.toISOString().startsWith(given)) return given;
+  throw misread("date", given, "a day as YYYY-MM-DD");
+}
+
+function readLocale(given: string | null): string | null {
+  if (given === null) return null;
+  try {
+    const [known] = Intl.NumberFormat.supportedLocalesOf(given);
+    if (known !== undefined) return known;
+  } catch {
+    // not even a tag: said below, as what is one and is not known
+  }
+  throw misread("locale", given, "a language tag such as en-ZA, af or de-AT");
 }

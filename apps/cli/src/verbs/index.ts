@@ -51,6 +51,14 @@ export const verbs: readonly Verb[] = [
     load: async () => (await import("./hours.ts")).hoursVerb,
   },
   {
+    name: "handout",
+    operands: "JOB.json",
+    takes: [1, 1],
+    options: ["out", "replace", "logo", "date", "locale", "setup", "month", "seed", "draws", "skies"],
+    answers: "two pages to print, for the customer and the fitter, as one HTML file",
+    load: async () => (await import("./handout.ts")).handoutVerb,
+  },
+  {
     name: "check",
     operands: "JOB.json",
     takes: [1, 1],

@@ -39,7 +39,10 @@ export interface Lettered<T> {
 }
 
 /** Puts rows together that read alike; `alike` gives what is compared. Keeps the order in which they first came. */
-export function gathered<T>(rows: readonly { readonly letter: string; readonly row: T }[], alike: (row: T) => string) {
+export function gathered<T>(
+  rows: readonly { readonly letter: string; readonly row: T }[],
+  alike: (row: T) => string,
+): Lettered<T>[] {
   const groups = new Map<string, { letters: string[]; row: T }>();
   for (const { letter, row } of rows) {
     const key = alike(row);
@@ -47,5 +50,5 @@ export function gathered<T>(rows: readonly { readonly letter: string; readonly r
     if (!group.letters.includes(letter)) group.letters.push(letter);
     groups.set(key, group);
   }
-  return [...groups.values()] satisfies Lettered<T>[];
+  return [...groups.values()];
 }

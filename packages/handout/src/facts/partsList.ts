@@ -64,7 +64,7 @@ const plugsSaid = (path: readonly PathPiece[]): string[] =>
 /** Left empty where nothing is said of either. */
 function costSaid({ setup, index }: Option, { currency, locale }: Context): string[] {
   const price = setup.price > 0 ? [priceSaid(setup.price, currency, locale)] : [];
-  const mass = index > 0 ? [massChangeSaid(setup.mass_kg, locale)] : [];
+  const mass = index > 0 || setup.mass_kg !== 0 ? [massChangeSaid(setup.mass_kg, locale)] : [];
   const said = [...price, ...mass].join(", ");
   return said === "" ? [] : [said];
 }

@@ -70,7 +70,7 @@ font-variant-numeric:tabular-nums lining-nums;overflow-wrap:anywhere;
 .handout .marks li{padding-left:3mm;position:relative;margin-bottom:.5mm}
 .handout .marks li::before{content:"";position:absolute;left:0;top:.72em;width:1.5mm;border-top:.9pt solid var(--ink)}
 .handout .columns{columns:3;column-gap:5mm}
-.handout .small{margin-top:auto;padding:1.4mm 0 0 9mm;border-top:.75pt solid var(--ink);font-size:6.5pt;line-height:1.25;color:var(--soft);break-inside:avoid}
+.handout .small{position:relative;margin-top:auto;padding:1.4mm 0 0 9mm;border-top:.75pt solid var(--ink);font-size:6.5pt;line-height:1.25;color:var(--soft);break-inside:avoid}
 
 .handout.fitter{font-size:7.8pt;line-height:1.28;min-height:279mm}
 .handout.fitter .masthead{padding-bottom:1.2mm}
