@@ -25,6 +25,7 @@ import {
   tiredAgm,
   twoAgm,
 } from "../fixtures/stays.ts";
+import { searches } from "./searches.ts";
 import { hoistedLoop, textbookLoop } from "./textbook.ts";
 import { cpu_ms, interleaved, median } from "./timing.ts";
 
@@ -189,6 +190,7 @@ function wholeAnswers(): void {
   console.log(line(name, taken.toFixed(0), (taken / bare_ms(sized.bankRuns * 14 * 24)).toFixed(1)));
   const fewer = (sized.gridRuns / sized.bankRuns).toFixed(1);
   console.log(`  ${sized.bankRuns} bank runs where the whole grid takes ${sized.gridRuns}: ${fewer} times fewer`);
+  searches(line, bare_ms);
 }
 
 /** In a fresh process, `explain` alone. */

@@ -1,5 +1,5 @@
 import { mustBeOneOf } from "../numeric/must.ts";
-import { bankTemp_C, planSetup, planStay, planeOf, shine } from "../stay/index.ts";
+import { arrivalHour, bankTemp_C, planSetup, planStay, planeOf, shine } from "../stay/index.ts";
 import type { SetupPlan, Skies } from "../stay/index.ts";
 import type { ChemistryId, Setup, Study } from "../study.ts";
 import { checkSkies } from "./checkSkies.ts";
@@ -78,7 +78,7 @@ export function crossCheck(
     handbook,
     simulated: { bank_Ah, array_W },
     held,
-    said: sayCrossCheck(study, inputs, handbook, { bank_Ah, array_W }, held),
+    said: sayCrossCheck(study, inputs, handbook, { bank_Ah, array_W }, held, shadeLost(setupPlan)),
     standing: "from memory",
   };
 }
@@ -97,11 +97,32 @@ function meanUse({ plan, demands }: SetupPlan): { dc_Wh_day: number; ac_Wh_day: 
   return { dc_Wh_day, ac_Wh_day };
 }
 
+/** Share of a trip's light that the camp's shade takes from the setup's largest array, average sky. */
+function shadeLost(setupPlan: SetupPlan): number {
+  const { plan } = setupPlan;
+  const light = averageLight(setupPlan).subarray(arrivalHour, arrivalHour + plan.hours);
+  const kept = light.reduce((sum, value, i) => sum + value * plan.kept[i]!, 0);
+  const whole = light.reduce((sum, value) => sum + value, 0);
+  return whole > 0 ? 1 - kept / whole : 0;
+}
+
 /** Peak sun hours a day on the setup's largest array, average sky. */
-function sunHours({ plan, setup }: SetupPlan): number {
+function sunHours(setupPlan: SetupPlan): number {
+  const { days, trip } = setupPlan.plan;
+  const whole = Math.min(days, trip.nights);
+  return (
+    averageLight(setupPlan)
+      .subarray(0, whole * 24)
+      .reduce((sum, light) => sum + light, 0) /
+    1000 /
+    whole
+  );
+}
+
+/** By calendar hour on the setup's largest array, on the level where there is none [W/m²]. */
+function averageLight({ plan, setup }: SetupPlan): Float64Array {
   const [array] = [...setup.arrays].sort((a, b) => b.watts - a.watts);
   const plane = planeOf(plan, array?.tilt_deg ?? 0, array?.azimuth_deg ?? 0);
   shine(plan, plan.meanClearness);
-  const days = Math.min(plan.days, plan.trip.nights);
-  return plane.light_W_m2.subarray(0, days * 24).reduce((sum, light) => sum + light, 0) / 1000 / days;
+  return plane.light_W_m2;
 }

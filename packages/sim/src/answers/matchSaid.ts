@@ -1,6 +1,9 @@
 import type { MatchExplanation, Observation, SeenShares } from "./matchTypes.ts";
 import { capital, listed, monthName, outOf100 } from "./words.ts";
 
+/** From this share of trips on, the job as it stands is explanation enough (chosen). */
+const likelyEnough = 0.5;
+
 /** What was seen, what the job as it stands makes of it, and what would explain it, most plausible first. */
 export function sayMatch(
   seen: readonly Observation[],
@@ -10,9 +13,13 @@ export function sayMatch(
   const asItStands = seen.map((one, i) => statedSaid(one, stated[i]!)).join(" ");
   const explaining = explanations.filter(({ likely }) => likely !== null);
   if (explaining.length === 0) return `${asItStands} ${nothingSaid(stated, explanations)}`;
-  const [first, ...others] = explaining.map(explainedSaid);
+  const all = explaining.map(explainedSaid);
+  const alone = all.length === 1 ? "" : " Each is taken alone: together, less of each is enough.";
+  if (stated.every(({ then }) => then >= likelyEnough)) {
+    return `${asItStands} Nothing need be other than stated. It would also happen where ${listed(all, "or")}.${alone}`;
+  }
+  const [first, ...others] = all;
   const rest = others.length === 0 ? "" : ` Less so: ${listed(others, "or")}.`;
-  const alone = others.length === 0 ? "" : " Each is taken alone: together, less of each is enough.";
   return `${asItStands} Most plausible: ${first!}.${rest}${alone}`;
 }
 

@@ -78,6 +78,18 @@ describe("crossCheck", () => {
     expect(answer.said.join(" ")).not.toMatch(/NaN|undefined|Infinity/);
   });
 
+  it("says what shade takes, which the handbook does not know of", () => {
+    const shaded = { ...openCamp, shade: [{ from: 0, to: 24, lost: 0.4 }] };
+    const { said } = crossCheck(
+      study([], shaded),
+      setup(twoAgm, 300),
+      { chemistry: "agm", bank_Ah: 200, array_W: 300 },
+      3,
+    );
+    expect(said[1]).toContain("The handbook knows of no shade; at this camp it takes about 40 % of the sun.");
+    expect(ask(100, 150).said[1]).not.toContain("shade");
+  });
+
   it.each([
     [() => ask(100, 100, 0), "autonomy_days must be 0.1 to 60, got 0"],
     [

@@ -28,7 +28,9 @@ describe("match", () => {
   it("leaves the job alone where it explains what was seen", () => {
     const answer = ask(setup(tiredAgm, 0), seen(2));
     expect(answer.asStated).toBe(1);
-    expect(answer.said).toContain("would be found flat on the 2nd morning in June in every trip. Most plausible:");
+    expect(answer.said).toContain(
+      "would be found flat on the 2nd morning in June in every trip. Nothing need be other than stated. It would also happen where",
+    );
     const condition = answer.explanations.find(({ id }) => id === "condition")!;
     expect(condition.likely!.low).toBeLessThan(0.6);
     expect(condition.likely!.high).toBeGreaterThan(0.6);
