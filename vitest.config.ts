@@ -31,6 +31,8 @@ export default defineConfig({
       provider: "v8",
       include: ["packages/*/src/**/*.ts", "apps/cli/src/**/*.ts"],
       reporter: ["text-summary", "html"],
+      // measured 91, 84, 90, 92 when they were set: raise them with the measure, never lower them
+      thresholds: { statements: 90, branches: 83, functions: 88, lines: 91 },
     },
   },
 });
