@@ -4,8 +4,9 @@ import { bounded } from "../words/bounded.ts";
 
 /** One setup with its answers, and the letter that stands for it on every page. */
 export interface Option {
+  /** by its place in the job, so that it keeps it where only some of the setups are printed */
   readonly letter: string;
-  /** from 0: its line style in the picture */
+  /** from 0, among those printed: its line style in the picture */
   readonly index: number;
   readonly name: string;
   readonly setup: Setup;
@@ -15,9 +16,14 @@ export interface Option {
 }
 
 /** The setups that every answer knows, in the job's order. @throws RangeError where an answer of one is missing */
-export const optionsOf = ({ study, explained, compared, wired }: Handover): Option[] =>
+export const optionsOf = ({ job, study, explained, compared, wired }: Handover): Option[] =>
   study.setups.map((setup, index) => ({
-    letter: String.fromCharCode(65 + index),
+    letter: letterAt(
+      Math.max(
+        index,
+        job.setups.findIndex(({ id }) => id === setup.id),
+      ),
+    ),
     index,
     name: bounded(setup.name, 60),
     setup,
@@ -25,6 +31,8 @@ export const optionsOf = ({ study, explained, compared, wired }: Handover): Opti
     compared: must(compared.setups, setup.id, "compared"),
     wired: wired.find(({ id }) => id === setup.id) ?? null,
   }));
+
+const letterAt = (place: number): string => String.fromCharCode(65 + place);
 
 function must<T extends { readonly id: string }>(answers: readonly T[], id: string, name: string): T {
   const found = answers.find((answer) => answer.id === id);

@@ -51,18 +51,21 @@ function sideBySide(
     ];
     return ruled(
       columns,
-      rows.map(({ part, cells }) => [part, ...shown.map(({ index }) => partCell(cells, index))]),
+      rows.map(({ part, cells }) => [
+        part,
+        ...shown.map(({ index }) => partCell(cells, index, options[0]?.letter ?? "")),
+      ]),
       `parts ${kind}`,
     );
   });
 }
 
 /** What is as with the first option is said to be; what is not stands bold, for that is the work. */
-function partCell(cells: readonly (readonly string[])[], index: number): Cell {
+function partCell(cells: readonly (readonly string[])[], index: number, first: string): Cell {
   const lines = cells[index] ?? [];
   const same = index > 0 && lines.join("\n") === (cells[0] ?? []).join("\n");
   if (lines.length === 0) return html`<span class="none">–</span>`;
-  if (same) return html`<span class="none">as A</span>`;
+  if (same) return html`<span class="none">as ${first}</span>`;
   const body = lines.map((line) => html`<span class="line">${line}</span>`);
   return index > 0 ? html`<span class="changed">${body}</span>` : html`${body}`;
 }
