@@ -13,7 +13,7 @@ const MOST = 100;
 /** The ladder of arrays: the job's own, or made of its panels, or the usual sizes at the mass of panels that are sold. */
 export function arrayLadder(sizing: Sizing | null, perWatt: number | null): readonly ArrayChoice[] {
   if (sizing !== null && sizing.arrays.length > 0) return sizing.arrays;
-  if (sizing !== null && sizing.panels.length > 0) return madeOf(sizing.panels, sizing.roof_W);
+  if (sizing !== null && sizing.panels.length > 0) return madeOf(sizing.panels);
   return usual_W.map((watts) => ({
     watts,
     price: perWatt === null ? null : Math.round(watts * perWatt),
@@ -29,17 +29,21 @@ export function framed_kg_W(): number {
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
-/** Every array that so many of each panel make up, the cheapest of each size, smallest first. */
-function madeOf(panels: readonly Panel[], roof_W: number | null): ArrayChoice[] {
+/**
+ * Every array that so many of each panel make up, the cheapest of each size, smallest first; thinned out where they are
+ * more than a ladder holds. The roof is held to by the search, which can then say what a larger roof would do.
+ */
+function madeOf(panels: readonly Panel[]): ArrayChoice[] {
   let made: ArrayChoice[] = [{ watts: 0, price: 0, mass_kg: 0 }];
-  for (const panel of panels) made = cheapest(made.flatMap((array) => withMore(array, panel))).filter(fits(roof_W));
-  return made.slice(0, MOST);
+  for (const panel of panels) made = thinned(cheapest(made.flatMap((array) => withMore(array, panel))), 10 * MOST);
+  return thinned(made, MOST);
 }
 
-const fits =
-  (roof_W: number | null) =>
-  ({ watts }: ArrayChoice): boolean =>
-    roof_W === null || watts <= roof_W;
+/** So many at most, evenly taken, the smallest and the largest among them. */
+function thinned(arrays: readonly ArrayChoice[], most: number): ArrayChoice[] {
+  if (arrays.length <= most) return [...arrays];
+  return Array.from({ length: most }, (_, i) => arrays[Math.round((i * (arrays.length - 1)) / (most - 1))]!);
+}
 
 function withMore(array: ArrayChoice, panel: Panel): ArrayChoice[] {
   return Array.from({ length: panel.most + 1 }, (_, count) => ({
@@ -61,5 +65,5 @@ function cheapest(arrays: readonly ArrayChoice[]): ArrayChoice[] {
     const known = bySize.get(array.watts);
     if (known === undefined || (array.price ?? Infinity) < (known.price ?? Infinity)) bySize.set(array.watts, array);
   }
-  return [...bySize.values()].sort((a, b) => a.watts - b.watts).slice(0, MOST);
+  return [...bySize.values()].sort((a, b) => a.watts - b.watts);
 }

@@ -49,7 +49,7 @@ describe("what to size for", () => {
     expect(new Set(request.banks.map(({ chemistry }) => chemistry))).toEqual(new Set(["lfp"]));
   });
 
-  it("takes the job's own shelf and makes arrays of its panels, the cheapest of each size, within the roof", async () => {
+  it("takes the job's own shelf and makes arrays of its panels, the cheapest of each size, the roof left to the search", async () => {
     const { request, notes } = await asked({
       sizing: {
         roof_W: 400,
@@ -68,8 +68,21 @@ describe("what to size for", () => {
       { watts: 200, price: 150, mass_kg: 12 }, // one of 200 W is cheaper than two of 100 W
       { watts: 300, price: 240, mass_kg: 19 },
       { watts: 400, price: 300, mass_kg: 24 },
+      { watts: 500, price: 390, mass_kg: 31 },
+      { watts: 600, price: 480, mass_kg: 38 },
     ]);
+    expect(request.roof_W).toBe(400);
     expect(notes).toEqual([]);
+  });
+
+  it("thins a ladder of very many panels out, from none to all of them", async () => {
+    const panels = [97, 101, 103].map((watts) => ({ watts, price: 1, mass_kg: 1, most: 50 }));
+    const { request } = await asked({ sizing: { panels } });
+    expect(request.arrays).toHaveLength(100);
+    expect(request.arrays[0]!.watts).toBe(0);
+    expect(request.arrays.at(-1)!.watts).toBe(50 * (97 + 101 + 103));
+    const watts = request.arrays.map((array) => array.watts);
+    expect(watts).toEqual([...new Set(watts)].sort((a, b) => a - b));
   });
 
   it("prices the catalogue's shelf only in the currency of the invented list, and says that it is invented", async () => {

@@ -69,7 +69,7 @@ describe("size", () => {
   it.each([
     [
       "budget",
-      { budget: 500 },
+      { budget: 5000 },
       ["budget"],
       /would last .* for [\d,]+ at \d+ kg, but not within the budget\. The nearest/,
     ],
