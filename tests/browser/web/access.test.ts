@@ -44,7 +44,12 @@ const openAll = (page: Page): Promise<void> =>
   });
 
 const views: readonly { view: string; prepare: (page: Page) => Promise<void> }[] = [
-  { view: "the demo job", prepare: async (page) => void (await answered(page)) },
+  {
+    view: "the demo job",
+    prepare: async (page) => {
+      await answered(page);
+    },
+  },
   {
     view: "the demo job with everything opened and sizes found",
     prepare: async (page) => {

@@ -203,8 +203,14 @@ describe("a size found", () => {
     const { setups } = await jobOf(page);
     expect(setups).toHaveLength(before.setups.length + 1);
     expect(setups.at(-1)!.bank.capacity_Ah).toBe(bank_Ah);
-    expect((setups.at(-1)!.arrays ?? []).reduce((sum, { watts }) => sum + Number(watts), 0)).toBe(array_W);
+    expect((setups.at(-1)!.arrays ?? []).reduce((sum, { watts }) => sum + watts, 0)).toBe(array_W);
     await expectSameAsSim(page);
+    await undo();
+    expect(await jobOf(page)).toEqual(before);
+    const point = page.locator("the-bench [data-point]").first();
+    await point.focus();
+    await page.keyboard.press("Enter");
+    expect((await jobOf(page)).setups).toHaveLength(before.setups.length + 1);
     await undo();
     expect(await jobOf(page)).toEqual(before);
   });

@@ -84,6 +84,10 @@ export class BenchPicture extends LightElement {
         @pointermove=${this.hover}
         @pointerdown=${this.hover}
         @pointerleave=${() => (this.at = null)}
+        @click=${this.point}
+        @keydown=${(event: KeyboardEvent) => {
+          if (event.key === "Enter" || event.key === " ") this.point(event);
+        }}
       >
         ${kind.chart(this.data, { ...this.options, at: this.at })}
       </div>
@@ -116,6 +120,14 @@ export class BenchPicture extends LightElement {
       <summary>Its figures</summary>
       ${this.open ? dataTable(kind.table(this.data, { locale: navigator.language })) : nothing}
     </details>`;
+  }
+
+  /** A point of the picture was taken, by pointer or by key. */
+  private point(event: Event): void {
+    const mark = (event.target as Element).closest("[data-point]");
+    if (mark === null) return;
+    event.preventDefault();
+    this.dispatchEvent(new CustomEvent<number>("point", { detail: Number(mark.getAttribute("data-point")) }));
   }
 
   private hover(event: PointerEvent): void {

@@ -56,6 +56,11 @@ export class LongDesk {
     void this.#next();
   }
 
+  /** One more of the job in hand. */
+  askAlso(question: LongQuestion): void {
+    if (this.#job !== null) this.ask(this.#job, [question]);
+  }
+
   /** Takes one question back. */
   cancel(question: LongQuestion): void {
     const key = keyOf(question);

@@ -38,26 +38,22 @@ export function sizeView(options: SizeViewOptions): TemplateResult {
   const asked = options.chemistry === "" ? (answer?.size.pick?.chemistry ?? own) : options.chemistry;
   const chemistry = grids.find((grid) => grid.chemistry === asked)?.chemistry ?? grids[0]?.chemistry ?? "";
   const points = answer?.size.staircases.flatMap(({ corners }) => corners) ?? [];
+  const ofChemistry = points.filter((point) => point.chemistry === chemistry);
   return html`<bench-picture
     heading="What size"
     name="what-size"
     .kind=${sizeKind}
     .data=${answer === null ? null : sizeData({ read, answer: { grids, points } }, chemistry)}
     .stale=${stale}
+    @point=${({ detail }: CustomEvent<number>) => {
+      const point = ofChemistry[detail];
+      if (point !== undefined) propose(options, point);
+    }}
     .height_px=${340}
     .empty=${fault ?? ""}
     .above=${html`<div class="ask">${askButton(options, progress, answer === null, stale)}</div>
       ${grids.length < 2 ? nothing : chemistryChoice(options, chemistry)}`}
-    .below=${html`${
-      answer === null
-        ? nothing
-        : found(
-            options,
-            answer,
-            points.filter((p) => p.chemistry === chemistry),
-          )
-    }
-    ${workingView("sizes", [], null)}`}
+    .below=${html`${answer === null ? nothing : found(options, answer, ofChemistry)} ${workingView("sizes", [], null)}`}
   ></bench-picture>`;
 }
 

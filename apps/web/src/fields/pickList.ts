@@ -1,3 +1,5 @@
+/* eslint-disable lit-a11y/accessible-name, lit-a11y/click-events-have-key-events --
+   the box is named by its label, and the keys for the options are heard in the box, after the ARIA combobox pattern */
 import { html, nothing, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { freshId, LightElement } from "./lightElement.ts";

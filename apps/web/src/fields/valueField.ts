@@ -54,11 +54,11 @@ export class ValueField extends LightElement {
   }
 
   private says({ given, accepted }: Fault): string {
+    const wanted = acceptedIn(this.kind, accepted);
     const typed = shown(this.kind, this.value);
-    const what = typed === "" ? "Nothing here yet" : typed === given || this.kind === "text" ? "" : `${typed}`;
-    return what === "Nothing here yet"
-      ? `Needed: ${acceptedIn(this.kind, accepted)}.`
-      : `${what === "" ? "This" : `“${what}”`} will not do here. Accepted: ${acceptedIn(this.kind, accepted)}.`;
+    if (typed === "") return `Needed: ${wanted}.`;
+    const what = typed === given || this.kind === "text" ? "This" : `“${typed}”`;
+    return `${what} will not do here. Accepted: ${wanted}.`;
   }
 
   private typed(event: Event): void {

@@ -27,13 +27,20 @@ export class PrintedPage extends LightElement {
     window.removeEventListener("beforeprint", this.fit);
   }
 
-  /** Many setups or cautions make it longer than a side: then all of it is made a little smaller. */
+  /**
+   * Many setups or cautions make it longer than a side: then all of it is made a little smaller. Smaller print leaves wider
+   * lines and pictures, so it takes a few goes.
+   */
   private readonly fit = (): void => {
-    this.style.setProperty("--fit", "1");
-    this.classList.add("measured");
-    const tall_px = this.getBoundingClientRect().height;
-    this.classList.remove("measured");
-    this.style.setProperty("--fit", String(Math.min(1, side_px / tall_px)));
+    let fit = 1;
+    this.toggleAttribute("data-measured", true);
+    for (let go = 0; go < 8; go++) {
+      this.style.setProperty("--fit", String(fit));
+      const tall_px = this.getBoundingClientRect().height;
+      if (tall_px <= side_px) break;
+      fit *= Math.min(0.99, side_px / tall_px);
+    }
+    this.toggleAttribute("data-measured", false);
   };
 
   protected override render(): TemplateResult | typeof nothing {

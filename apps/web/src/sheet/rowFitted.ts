@@ -63,6 +63,17 @@ export class RowFitted extends LightElement {
       // structuredClone keeps the two columns from ever sharing a part
       return insertAt(job, ["setups"], { ...structuredClone(from), id, name: `Proposal ${number}` }, index + 1);
     });
+    void this.showColumn(index + 1);
+  }
+
+  /** The new column, ready to be named. */
+  private async showColumn(index: number): Promise<void> {
+    await this.updateComplete;
+    await new Promise(requestAnimationFrame);
+    const name = this.querySelector<HTMLInputElement>(`[data-path="setups[${index}].name"]`);
+    name?.scrollIntoView({ block: "nearest", inline: "nearest" });
+    name?.focus({ preventScroll: true });
+    name?.select();
   }
 
   private takeOut(index: number, name: string): void {

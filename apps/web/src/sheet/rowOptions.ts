@@ -1,7 +1,7 @@
 import { upgradesKind } from "@stayput/charts";
 import type { ComparedSetup, ExplainAnswer } from "@stayput/sim";
-import { html, type TemplateResult } from "lit";
-import { customElement, property } from "lit/decorators.js";
+import { html, nothing, type TemplateResult } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
 import type { LongDesk } from "../bench/longDesk.ts";
 import { upgradesData } from "../bench/pictures.ts";
 import { workingView } from "../bench/workingView.ts";
@@ -17,6 +17,7 @@ export class RowOptions extends LightElement {
   @property({ attribute: false }) desk!: LongDesk;
   @property({ type: Number }) news = 0;
   @property({ type: Boolean }) stale = false;
+  @state() private chosen = "";
 
   protected override render(): TemplateResult {
     const { read, answer } = this;
@@ -36,18 +37,37 @@ export class RowOptions extends LightElement {
   }
 
   private worth({ setups }: ExplainAnswer): TemplateResult {
-    const [from, to] = [setups[0]!.id, setups.at(-1)!.id];
-    const { answer, stale } = this.desk.slip({ kind: "upgrades", from, to });
-    if (answer === null || answer.upgrades.changes.length === 0) return html``;
-    return html`<bench-picture
-        heading="What each change is worth: ${setups.at(-1)!.name}"
+    const proposals = setups.slice(1);
+    const to = proposals.find(({ id }) => id === this.chosen) ?? proposals.at(-1)!;
+    const { answer, stale } = this.desk.slip({ kind: "upgrades", from: setups[0]!.id, to: to.id });
+    const changes = answer?.upgrades.changes.length ?? 0;
+    return html`${proposals.length < 2 ? nothing : this.chooser(setups[0]!.id, to.id, proposals)}
+      <bench-picture
+        heading="What each change is worth: ${to.name}"
         name="what-each-change-is-worth"
         .kind=${upgradesKind}
-        .data=${upgradesData(answer.upgrades)}
+        .data=${answer === null || changes === 0 ? null : upgradesData(answer.upgrades)}
         .stale=${stale}
-        .height_px=${80 + 44 * answer.upgrades.changes.length}
+        .height_px=${80 + 44 * changes}
+        .empty=${answer === null ? "Comes once the drawn skies are in." : "It is the same as what is fitted."}
       ></bench-picture>
-      <p class="says">${answer.upgrades.said}</p>`;
+      ${answer === null || changes === 0 ? nothing : html`<p class="says">${answer.upgrades.said}</p>`}`;
+  }
+
+  private chooser(from: string, chosen: string, proposals: readonly { id: string; name: string }[]): TemplateResult {
+    const choose = (id: string) => {
+      this.chosen = id;
+      this.desk.askAlso({ kind: "upgrades", from, to: id });
+    };
+    return html`<fieldset class="chooser">
+      <legend>What the changes are worth in</legend>
+      ${proposals.map(
+        ({ id, name }) =>
+          html`<label
+            ><input type="radio" name="worth" .checked=${id === chosen} @change=${() => choose(id)} />${name}</label
+          >`,
+      )}
+    </fieldset>`;
   }
 }
 

@@ -186,7 +186,10 @@ export class DayStrip extends LightElement {
     if (drag === null || (!drag.moved && Math.abs(event.clientX - drag.x_px) < 4)) return;
     drag.moved = true;
     const hour = this.hourUnder(event);
-    if (drag.fresh) return this.tell([...drag.before, drawnOut(drag.from_h, hour)]);
+    if (drag.fresh) {
+      this.tell([...drag.before, drawnOut(drag.from_h, hour)]);
+      return;
+    }
     const use = drag.before[drag.index];
     if (use !== undefined) this.put(drag.index, dragged(use, drag, hour));
   }
