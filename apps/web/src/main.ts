@@ -12,6 +12,7 @@ import "./sheet/rowHandOver.ts";
 import "./bench/benchPicture.ts";
 import "./bench/theBench.ts";
 import "./print/printedPage.ts";
+import "./keep/jobLeaf.ts";
 import "./keep/jobShelf.ts";
 import "./keep/jobSlips.ts";
 import "./keep/keep.css";

@@ -222,11 +222,11 @@ export class StaySheet extends LightElement {
             Redo${redoes === null ? nothing : html`<span class="unseen">: ${redoes}</span>`}
           </button>
           <button type="button" @click=${this.lights}>${this.dark ? "Light" : "Dark"}</button>
-          ${this.keeper === null ? nothing : html`<job-shelf .keeper=${this.keeper}></job-shelf>`}
+          ${this.keeper === null ? nothing : html`<job-shelf></job-shelf>`}
           <button type="button" class="main" @click=${this.startEmpty}>Start an empty sheet</button>
         </div>
       </header>
-      ${this.keeper === null ? nothing : html`<job-slips .keeper=${this.keeper}></job-slips>`}`;
+      ${this.keeper === null ? nothing : html`<job-slips .keeper=${this.keeper}></job-slips><job-leaf .keeper=${this.keeper}></job-leaf>`}`;
   }
 
   private lights(): void {

@@ -7,6 +7,7 @@ import { start } from "./start.ts";
 export function beginKeeping(sheet: StaySheet): Keeper {
   const keeper = new Keeper({
     open: (store) => sheet.open(store),
+    store: () => sheet.store,
     files: sheet.answers.files,
     placeName: () => sheet.placeName,
   });

@@ -26,6 +26,8 @@ export class JobList extends LightElement {
   private readonly lately = new Set<string>();
   private forget: () => void = () => undefined;
   private asked = 0;
+  /** why a job cannot be read, by its id */
+  @state() private unreadable: ReadonlyMap<string, string> = new Map();
   private readonly end = new IntersectionObserver((entries) => {
     if (entries.some(({ isIntersecting }) => isIntersecting)) this.shown += PAGE;
   });
@@ -48,9 +50,21 @@ export class JobList extends LightElement {
       if (asked !== this.asked) return;
       this.listed = listed;
       this.failure = "";
+      void this.judge(asked);
     } catch {
       this.failure = "This browser does not show its store of jobs.";
       this.listed ??= [];
+    }
+  }
+
+  /** Reads each job through the schema once the list stands, so that one that is harmed is seen before it is needed. */
+  private async judge(asked: number): Promise<void> {
+    await this.updateComplete;
+    for (const { id } of this.listed ?? []) {
+      if (asked !== this.asked || !this.isConnected) return;
+      const why = await this.keeper.whyUnreadable(id).catch(() => null);
+      if (why === null || this.unreadable.get(id) === why) continue;
+      this.unreadable = new Map(this.unreadable).set(id, why);
     }
   }
 
@@ -114,7 +128,8 @@ export class JobList extends LightElement {
   }
 
   private row(job: Listed, number: number): TemplateResult {
-    if ("headless" in job) return this.harmedRow(job.id, number);
+    const why = this.unreadable.get(job.id);
+    if ("headless" in job || (why !== undefined && job.deleted === null)) return this.harmedRow(job, number, why);
     const deleted = job.deleted !== null;
     return html`<li class=${deleted ? "gone" : ""}>
       <b>${number}</b>
@@ -145,18 +160,20 @@ export class JobList extends LightElement {
     </li>`;
   }
 
-  private harmedRow(id: string, number: number): TemplateResult {
+  private harmedRow(job: Listed, number: number, why = ""): TemplateResult {
+    const title = "headless" in job ? "A job without its entry in the list" : job.title;
     return html`<li>
       <b>${number}</b>
       <div class="what">
-        Cannot be read
-        <p class="note">Its entry in the list is lost. Open it, or save what is there as a file.</p>
+        <bdi>${title}</bdi>
+        <p class="fault">${why === "" ? "Looking whether it can be read…" : `Cannot be read: ${why}`}</p>
       </div>
       <div class="deeds">
-        <button type="button" class="quiet" @click=${() => this.openJob(id)}>Open</button>
-        <button type="button" class="quiet" @click=${() => this.saveFileOf(id, "unreadable-job", false)}>
+        ${why === "" ? html`<button type="button" class="quiet" @click=${() => this.openJob(job.id)}>Open</button>` : nothing}
+        <button type="button" class="quiet" @click=${() => this.saveFileOf(job.id, "unreadable-job", false)}>
           Save its file
         </button>
+        ${"headless" in job ? nothing : html`<button type="button" class="quiet" @click=${() => this.delete(job)}>Delete</button>`}
       </div>
     </li>`;
   }

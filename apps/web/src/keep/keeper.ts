@@ -16,7 +16,9 @@ import { remember } from "./remembered.ts";
 
 /** Where the job is shown and edited. */
 export interface Desk {
-  open: (store: JobStore) => void;
+  readonly open: (store: JobStore) => void;
+  /** what is on it now */
+  readonly store: () => JobStore;
   readonly files: RemoteFiles;
   readonly placeName: () => string;
 }
@@ -37,6 +39,7 @@ export class Keeper {
   notices: readonly Notice[] = [];
   #db: Promise<JobsDb> | null = null;
   #lastBlocked = false;
+  readonly #judged = new Map<string, string | null>();
   readonly #hearers = new Set<() => void>();
   readonly #tabs = new OtherTabs((news) => this.#heard(news));
 
@@ -82,6 +85,15 @@ export class Keeper {
     this.desk.open(store);
     this.#tell();
     return this.now;
+  }
+
+  /** Keeps what was typed before any job was put on the desk; false where nothing was. */
+  adoptTyped(): boolean {
+    const store = this.desk.store();
+    if (this.now !== null || store.undoes === null) return false;
+    this.now = new OpenJob(store, { id: newJobId(), revision: 0 }, this.#clerk);
+    this.now.changed();
+    return true;
   }
 
   /** Puts an empty sheet on the desk, to be kept from its first change on, and says where the other one went. */
@@ -207,6 +219,23 @@ export class Keeper {
     if (kept === undefined) return null;
     const text = typeof kept.text === "string" ? kept.text : JSON.stringify(kept, null, 2);
     return { text, ...(kept.older === undefined ? {} : { older: kept.older }) };
+  }
+
+  /** The first fault of a kept job that cannot be opened, in words; null where it can. Looked at once a revision. */
+  async whyUnreadable(id: string): Promise<string | null> {
+    const { head, kept } = await book.read(await this.db(), id);
+    const key = `${id} ${head?.revision ?? 0}`;
+    const known = this.#judged.get(key);
+    if (known !== undefined) return known;
+    const read = await this.files.readText(typeof kept?.text === "string" ? kept.text : "");
+    const why = read.ok ? null : (read.faults[0]?.message ?? "it is no job file");
+    this.#judged.set(key, why);
+    return why;
+  }
+
+  /** Says that the store does not answer. */
+  sayStoreSilent(): void {
+    this.#refusedBy(new Error("its store of jobs does not answer"));
   }
 
   /** Takes in what a page noted as it was taken away, and clears away what was deleted long ago. */

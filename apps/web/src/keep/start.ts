@@ -14,13 +14,20 @@ export async function start(keeper: Keeper): Promise<void> {
     const later = linkIn(location.hash);
     if (later !== null) void open(keeper, later);
   });
-  const tidied = patient(keeper.tidy()).catch(() => false);
+  const tidied = patient(keeper.tidy()).then(
+    (answers) => {
+      if (!answers) keeper.sayStoreSilent();
+      return answers;
+    },
+    () => true, // a refusal is said when the job is opened or written
+  );
   if (fragment !== null) return open(keeper, fragment);
   if (last === null) return;
-  const opened = (await tidied) !== false && (await keeper.open(last));
-  if (opened || keeper.now !== null) return;
-  if ((await tidied) !== false) remember(null);
-  keeper.show(demoJob);
+  const answers = await tidied;
+  if (keeper.now !== null || keeper.adoptTyped()) return;
+  if (answers && (await keeper.open(last))) return;
+  if (answers) remember(null);
+  if (!keeper.adoptTyped()) keeper.show(demoJob);
 }
 
 const patient = async (work: Promise<void>): Promise<boolean> =>

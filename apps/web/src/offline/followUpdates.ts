@@ -29,10 +29,19 @@ export function followUpdates(keeper: Keeper): void {
         },
       ],
     });
-  serviceWorker.register(new URL("sw.js", document.baseURI)).then(
-    (registration) => watch(registration, offer),
-    () => undefined, // a browser that refuses one still has the page while there is a network
-  );
+  whenQuiet(() => {
+    serviceWorker.register(new URL("sw.js", document.baseURI)).then(
+      (registration) => watch(registration, offer),
+      () => undefined, // a browser that refuses one still has the page while there is a network
+    );
+  });
+}
+
+/** Fetching everything for later must not hold up the first answer. */
+function whenQuiet(work: () => void): void {
+  const wait = (): void => void setTimeout(work, 1500);
+  if (document.readyState === "complete") wait();
+  else window.addEventListener("load", wait, { once: true });
 }
 
 function watch(registration: ServiceWorkerRegistration, offer: (waiting: ServiceWorker) => void): void {
