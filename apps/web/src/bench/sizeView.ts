@@ -1,4 +1,4 @@
-import { sayNumber, sayPercent, sizeKind } from "@stayput/charts";
+import { sayNumber, sayPercent } from "@stayput/charts";
 import type { SizePoint } from "@stayput/sim";
 import { html, nothing, type TemplateResult } from "lit";
 import type { JobInput } from "@stayput/job";
@@ -7,6 +7,7 @@ import { edit } from "../store/edit.ts";
 import { newId } from "../sheet/newId.ts";
 import type { LongAnswer } from "../worker/askLong.ts";
 import type { Read } from "../worker/protocol.ts";
+import type { AnyPicture } from "./benchPicture.ts";
 import type { Slip } from "./longDesk.ts";
 import { sizeData } from "./pictures.ts";
 import { workingView } from "./workingView.ts";
@@ -16,6 +17,8 @@ export interface SizeViewOptions {
   readonly read: Read;
   readonly setup: string;
   readonly slip: Slip<Extract<LongAnswer, { kind: "sizes" }>>;
+  /** the picture's kind; null while it is fetched */
+  readonly kind: AnyPicture | null;
   readonly chemistry: string;
   readonly choose: (chemistry: string) => void;
   readonly ask: () => void;
@@ -42,7 +45,7 @@ export function sizeView(options: SizeViewOptions): TemplateResult {
   return html`<bench-picture
     heading="What size"
     name="what-size"
-    .kind=${sizeKind}
+    .kind=${options.kind}
     .data=${answer === null ? null : sizeData({ read, answer: { grids, points } }, chemistry)}
     .stale=${stale}
     @point=${({ detail }: CustomEvent<number>) => {

@@ -18,6 +18,7 @@ import { LightElement } from "../fields/lightElement.ts";
 import { sentence, type Said } from "../words/sentence.ts";
 import type { Read } from "../worker/protocol.ts";
 import type { LongQuestion } from "../worker/askLong.ts";
+import type { AnyPicture } from "./benchPicture.ts";
 import type { LongDesk } from "./longDesk.ts";
 import { chargeData, runData } from "./pictures.ts";
 import { sizeView } from "./sizeView.ts";
@@ -39,6 +40,7 @@ export class TheBench extends LightElement {
   @property({ attribute: false }) empty = "";
   @state() private chosen = "";
   @state() private chemistry = "";
+  @state() private sizeKind: AnyPicture | null = null;
 
   protected override render(): TemplateResult {
     const { read, answer } = this;
@@ -152,16 +154,24 @@ export class TheBench extends LightElement {
 
   private sizes(read: Read): TemplateResult {
     const question = { kind: "sizes", setup: this.setup } as const;
+    if (this.desk.slip(question).progress !== null) void this.fetchSizeKind();
     return sizeView({
       host: this,
       read,
       setup: this.setup,
       slip: this.desk.slip(question),
+      kind: this.sizeKind,
       chemistry: this.chemistry,
       choose: (chemistry) => (this.chemistry = chemistry),
       ask: () => this.ask(question),
       cancel: () => this.desk.cancel(question),
     });
+  }
+
+  private async fetchSizeKind(): Promise<void> {
+    if (this.sizeKind !== null) return;
+    const { sizeKind } = await import("./sizeKind.ts");
+    this.sizeKind = sizeKind;
   }
 
   private chargeRun(read: Read): TemplateResult {

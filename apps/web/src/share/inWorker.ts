@@ -16,20 +16,18 @@ export const files: RemoteFiles = {
   },
   async packLink(typed) {
     const { inWords } = await import("./readForSheet.ts");
-    const { packJob, parseJob } = await import("@stayput/job");
+    const { packJob, parseJob } = await import("./jobFiles.ts");
     const parsed = await inWords((options) => parseJob(typed, options));
     return parsed.ok ? { ok: true, text: packJob(parsed.job) } : { ok: false, faults: parsed.faults };
   },
   async hoursCsv(typed, setup) {
-    const { csv, hoursColumns } = await import("@stayput/job");
-    const { ledgerOf } = await import("@stayput/sim");
+    const { csv, hoursColumns, ledgerOf } = await import("./jobFiles.ts");
     const read = await readTyped(typed);
     if (!read.ok) return read;
     return { ok: true, text: csv(hoursColumns(ledgerOf(read.study, setup), read.study.trip)) };
   },
   async answerJson(typed) {
-    const { answerText } = await import("@stayput/job");
-    const { explain } = await import("@stayput/sim");
+    const { answerText, explain } = await import("./jobFiles.ts");
     const read = await readTyped(typed);
     return read.ok ? { ok: true, text: answerText(read, explain(read.study)) } : read;
   },

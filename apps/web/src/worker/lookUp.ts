@@ -1,15 +1,16 @@
 import type { LoadHit, PlaceHit } from "./protocol.ts";
 
-/** The catalogue's tables are fetched when they are first searched. */
-const catalogue = () => import("@stayput/catalogue");
+/** The catalogue's tables are fetched when they are first searched, the places apart from the equipment. */
+const catalogue = () => import("./equipment.ts");
+const atlas = () => import("@stayput/catalogue/places");
 
 export async function placesFor(text: string): Promise<PlaceHit[]> {
-  const { countryName, searchPlaces } = await catalogue();
+  const { countryName, searchPlaces } = await atlas();
   return searchPlaces(text, 12).map(({ id, name, country }) => ({ id, name, country: countryName(country) }));
 }
 
 export async function placeCalled(id: string): Promise<PlaceHit | null> {
-  const { countryName, findPlace } = await catalogue();
+  const { countryName, findPlace } = await atlas();
   const place = findPlace(id);
   return place === undefined ? null : { id, name: place.name, country: countryName(place.country) };
 }

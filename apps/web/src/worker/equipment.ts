@@ -1,0 +1,1 @@
+export { loadFrom, loadRows, searchAppliances } from "@stayput/catalogue";
