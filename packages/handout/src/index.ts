@@ -1,3 +1,8 @@
+/**
+ * Answers as printed pages: one for the customer, one for the fitter.
+ *
+ * @module @stayput/handout
+ */
 export type { Handover } from "./handover.ts";
 export { customerPage } from "./pages/customerPage.ts";
 export { fitterPage } from "./pages/fitterPage.ts";

@@ -11,6 +11,7 @@ import { bounded } from "../words/bounded.ts";
 const policy =
   "default-src 'none'; style-src 'unsafe-inline'; img-src data:; font-src data:; base-uri 'none'; form-action 'none'";
 
+/** What goes into the file beside the pages. */
 export interface HandoutFile {
   /** the type to print in, as WOFF2; system type without it */
   readonly font?: Uint8Array | undefined;

@@ -29,6 +29,7 @@ export interface HeldPair {
   readonly shortDays: number;
 }
 
+/** The handbook's size beside the simulated one, and why they differ. */
 export interface CrossCheckAnswer {
   readonly inputs: HandbookInputs;
   readonly handbook: HandbookSize;
