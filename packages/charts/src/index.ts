@@ -17,6 +17,7 @@ export { dashOf } from "./paper/lineStyles.ts";
 export type { ChartGeometry, ChartOptions, ChartTable, FactOptions, Picture, Readout } from "./paper/picture.ts";
 export { chartStyles } from "./paper/styles.ts";
 export { toSvgText, type SavedPicture } from "./paper/svgText.ts";
+export { textWidth_px } from "./paper/labels.ts";
 export { templateText } from "./paper/templateText.ts";
 export { colourNames, darkTheme, lightTheme, themeProperties, type ColourName, type Theme } from "./paper/theme.ts";
 export {

@@ -6,9 +6,16 @@ import { bounded } from "../words/bounded.ts";
 import { monthDaySaid } from "../words/figures.ts";
 import { gathered, type Option } from "./options.ts";
 
-/** What the answer rests on, a sentence each, the sources last. */
-export function assumptions(handover: Handover, options: readonly Option[]): string[] {
-  return [...tripSaid(handover), ...notesSaid(handover.notes, options), ...sources(handover.job)];
+/** Room for notes in the small print, in characters. */
+const notesRoom = 420;
+
+/** What the answer rests on, the sources last; of the notes as many as there is room for. */
+export function assumptions(handover: Handover, options: readonly Option[]): string {
+  const notes = notesSaid(handover.notes, options);
+  const kept = notes.filter((_, i) => notes.slice(0, i + 1).join(" ").length <= notesRoom);
+  const left = notes.length - kept.length;
+  const more = left === 0 ? [] : [`${left} more ${left === 1 ? "assumption is" : "assumptions are"} not printed.`];
+  return [...tripSaid(handover), ...kept, ...more, ...sources(handover.job)].join(" ");
 }
 
 const degrees = (value: number, [positive, negative]: readonly [string, string]): string =>
@@ -17,7 +24,7 @@ const degrees = (value: number, [positive, negative]: readonly [string, string])
 /** A place by name with its coordinates: "Upington, 28.4° S 21.3° E". */
 export function placeSaid({ name, latitude_deg, longitude_deg }: Handover["place"]): string {
   const east = longitude_deg === null ? "" : ` ${degrees(longitude_deg, ["E", "W"])}`;
-  return `${bounded(name, 60)}, ${degrees(latitude_deg, ["N", "S"])}${east}`;
+  return `${bounded(name, 40)}, ${degrees(latitude_deg, ["N", "S"])}${east}`;
 }
 
 function tripSaid({ place, study: { trip }, explained, locale = "en" }: Handover): string[] {

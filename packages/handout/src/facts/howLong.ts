@@ -8,6 +8,9 @@ import type { Option } from "./options.ts";
 /** From this many options on, names are cut short in the picture (the table has them whole) and the food's mark left out. */
 const many = 4;
 
+/** Characters of a name in the picture, so that it keeps to one line where there are many. */
+const nameLength = (options: number): number => (options < many ? 60 : options === many ? 16 : 12);
+
 /** The how-long picture of these options, their letters before their names. */
 export function howLong({ explained, study }: Handover, options: readonly Option[]): ChargePicture {
   const reserves = Object.fromEntries(
@@ -16,7 +19,7 @@ export function howLong({ explained, study }: Handover, options: readonly Option
   const picture = chargePictureOf(explained, { reserves, dark: darkHours(study) });
   const crowded = options.length >= many;
   const nameOf = new Map(
-    options.map(({ setup, letter, name }) => [setup.id, `${letter}: ${crowded ? bounded(name, 16) : name}`]),
+    options.map(({ setup, letter, name }) => [setup.id, `${letter}: ${bounded(name, nameLength(options.length))}`]),
   );
   return {
     ...picture,

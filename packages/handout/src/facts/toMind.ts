@@ -39,7 +39,7 @@ const everything = (options: readonly Option[]): { letter: string; row: Minded }
       ...answer.cautions.map(({ code, text }) => ({ kind: code, text })),
       ...peaksSaid(answer).map((text) => ({ kind: text, text })),
       ...foodSaid(answer).map((text) => ({ kind: food, text })),
-    ].map(({ kind, text }) => ({ letter, row: { kind, text: bounded(text, 320) } })),
+    ].map(({ kind, text }) => ({ letter, row: { kind, text: bounded(text, 260) } })),
   );
 
 const peaksSaid = ({ peaks, cautions }: SetupAnswer): string[] =>

@@ -31,7 +31,7 @@ font-variant-numeric:tabular-nums lining-nums;overflow-wrap:anywhere;
 .handout .stamp b{display:block;color:var(--ink);font-size:9pt}
 
 .handout .titled{padding:2.6mm 0 2.2mm 9mm}
-.handout h1{font-size:15pt;line-height:1.15;font-weight:700;letter-spacing:-.01em}
+.handout h1{font-size:15pt;line-height:1.15;font-weight:700;letter-spacing:-.01em;white-space:nowrap;overflow:hidden;text-overflow:ellipsis}
 .handout .titled p{color:var(--soft);margin-top:.6mm}
 
 .handout .numbered{border-top:.75pt solid var(--ink);padding:1.5mm 0 2.4mm 9mm;position:relative}
@@ -39,7 +39,7 @@ font-variant-numeric:tabular-nums lining-nums;overflow-wrap:anywhere;
 .handout h2 b{position:absolute;left:0;top:.7mm;width:7mm;font-size:17pt;line-height:1;font-weight:300;color:var(--soft)}
 .handout .lead{font-size:12.2pt;line-height:1.28;font-weight:500;letter-spacing:-.004em;text-wrap:pretty}
 .handout .lead+p{margin-top:1mm;font-size:9.4pt}
-.handout .long{flex:1 1 0;min-height:52mm;display:flex;flex-direction:column}
+.handout .long{flex:1 1 0;min-height:50mm;display:flex;flex-direction:column}
 .handout .long .body{flex:1;min-height:0;display:flex;flex-direction:column}
 .handout .long .picture{flex:1 1 0;min-height:0;width:100%;height:auto}
 .handout .pair{display:grid;grid-template-columns:minmax(0,5fr) minmax(0,6fr);gap:0 6mm;margin-top:1.2mm;align-items:start}
@@ -63,7 +63,10 @@ font-variant-numeric:tabular-nums lining-nums;overflow-wrap:anywhere;
 .handout .letters .letter,.handout .runs .letter{margin-right:.5mm}
 .handout .marks .letter{line-height:2.7mm}
 .handout .named{display:flex;align-items:baseline}
-.handout .named bdi{flex:1}
+.handout .named bdi{flex:1;display:-webkit-box;-webkit-box-orient:vertical;-webkit-line-clamp:2;overflow:hidden}
+.handout .many .named bdi{-webkit-line-clamp:1}
+.handout .unbroken{white-space:nowrap}
+.handout .oneLine{display:inline-block;max-width:34mm;overflow:hidden;text-overflow:ellipsis;white-space:nowrap;vertical-align:bottom}
 .handout .sample{flex:none;align-self:center;display:inline-block;width:10mm;height:1.5mm;vertical-align:middle;margin-right:2mm}
 .handout .bar{display:inline-block;width:11.6mm;height:2.4mm;vertical-align:baseline}
 
@@ -73,7 +76,8 @@ font-variant-numeric:tabular-nums lining-nums;overflow-wrap:anywhere;
 .handout .small{position:relative;margin-top:auto;padding:1.4mm 0 0 9mm;border-top:.75pt solid var(--ink);font-size:6.5pt;line-height:1.25;color:var(--soft);break-inside:avoid}
 
 .handout.fitter{font-size:7.8pt;line-height:1.28;min-height:279mm}
-.handout.fitter .masthead{padding-bottom:1.2mm}
+.handout.fitter .masthead{padding-bottom:1mm;align-items:baseline}
+.handout.fitter .stamp b{display:inline;margin-right:4mm}
 .handout.fitter .titled{padding:1.2mm 0 1.2mm 9mm;display:flex;justify-content:space-between;align-items:baseline;gap:6mm}
 .handout.fitter h1{font-size:11.5pt}
 .handout.fitter .titled p{font-size:7.3pt;text-align:right;flex:0 0 auto;max-width:60mm}

@@ -1,19 +1,21 @@
 import { chargeChart, sayDays, sayNumber, sayRange } from "@stayput/charts";
 import { html, nothing, type TemplateResult } from "lit";
 import { assumptions, placeSaid } from "../facts/assumptions.ts";
+import { dullWeeks } from "../facts/dullWeeks.ts";
 import { howLong } from "../facts/howLong.ts";
-import { optionsOf, type Option } from "../facts/options.ts";
+import { optionsOf, type Lettered, type Option } from "../facts/options.ts";
+import { roomFor, type PageTexts } from "../facts/room.ts";
 import { forCustomer } from "../facts/toMind.ts";
 import type { Handover } from "../handover.ts";
+import { dullAdvice } from "../words/dullAdvice.ts";
 import { massChangeSaid, monthDaySaid, outOf100, priceSaid } from "../words/figures.ts";
 import { headline } from "../words/headline.ts";
 import { dullWeeksPart } from "./dullWeeksPart.ts";
-import { masthead, titled } from "./masthead.ts";
+import { customerSaid, masthead, titled } from "./masthead.ts";
 import { letterMark, letterMarks, lineSample, numbered, ruled, type Cell } from "./tables.ts";
 
 /** More options than this do not fit one page beside the rest; the fitter's pages have them all. */
-export const MOST_OPTIONS = 6;
-const mostCautions = 5;
+const mostOptions = 6;
 
 /**
  * The page that is handed over: A4, one side. Place it with `handoutStyles` and `chartStyles`.
@@ -21,27 +23,54 @@ const mostCautions = 5;
  */
 export function customerPage(handover: Handover): TemplateResult {
   const all = optionsOf(handover);
-  const options = all.slice(0, MOST_OPTIONS);
-  const { explained, study, locale = "en" } = handover;
-  const stay = `${explained.nights} ${explained.nights === 1 ? "night" : "nights"} from ${monthDaySaid(study.trip.month, study.trip.day, locale)}`;
+  const options = all.slice(0, mostOptions);
+  const minded = forCustomer(options);
+  const said = textsOf(handover, options, all);
+  const room = roomFor({ ...said, cautions: minded.map(({ row }) => row) });
+  const facts = dullWeeks(options, room.loads);
   return html`<article class="handout sheet customer">
-    ${masthead(handover, "Estimate for planning")}${titled(handover, `${placeSaid(handover.place)}; ${stay}.`)}
-    ${numbered(1, "The short of it", shortOfIt(handover), "short")}
+    ${masthead(handover, "Estimate for planning")}${titled(handover, said.stay)}
+    ${numbered(1, "The short of it", shortOfIt(said), "short")}
     ${numbered(2, "How long it lasts", picture(handover, options), "long")}
     ${numbered(3, "Options side by side", sideBySide(handover, options, all.length))}
-    ${numbered(4, "When the sun stays away", dullWeeksPart(handover, options))}
-    ${numbered(5, "To mind", cautions(options))}${smallPrint(handover, all)}
+    ${numbered(4, "When the sun stays away", dullWeeksPart(handover, options, facts, said.advice))}
+    ${numbered(5, "To mind", cautions(minded, room.cautions, options.length))}
+    <footer class="small">
+      <p><b>${estimate}</b> ${said.small}</p>
+    </footer>
   </article>`;
 }
 
-function shortOfIt(handover: Handover): TemplateResult {
+const estimate = "Estimate for planning, not a promise.";
+
+type Texts = Omit<PageTexts, "cautions"> & { readonly stay: string };
+
+/** Every text of the page whose length is not ours. */
+function textsOf(handover: Handover, options: readonly Option[], all: readonly Option[]): Texts {
   const { lasts, why, better } = headline(handover);
-  return html`<p class="lead">${lasts}</p>
-    <p>${why}${better === null ? nothing : html` ${better}`}</p>`;
+  const { explained, study, job, locale = "en" } = handover;
+  const from = monthDaySaid(study.trip.month, study.trip.day, locale);
+  const stay = `${placeSaid(handover.place)}; ${explained.nights} ${explained.nights === 1 ? "night" : "nights"} from ${from}.`;
+  const facts = dullWeeks(options);
+  return {
+    stay,
+    where: `For ${customerSaid(job)}. ${stay}`,
+    hasLogo: (handover.logo ?? null) !== null,
+    lead: lasts,
+    rest: [why, better ?? ""].join(" ").trim(),
+    optionNames: options.map(({ name }) => name),
+    advice: options[0] === undefined ? "" : dullAdvice(handover, options[0], facts),
+    small: assumptions(handover, all),
+    loads: facts.leftOff.length,
+  };
 }
 
+const shortOfIt = ({ lead, rest }: Texts): TemplateResult =>
+  html`<p class="lead">${lead}</p>
+    <p>${rest}</p>`;
+
 function picture(handover: Handover, options: readonly Option[]): TemplateResult {
-  const height_px = options.length > 4 ? 250 : 215;
+  const height_px = 215;
   const { locale } = handover;
   return html`${chargeChart(howLong(handover, options), { width_px: 690, height_px, locale, id: "handout-charge" })}
     <p class="note">
@@ -61,7 +90,7 @@ function sideBySide(handover: Handover, options: readonly Option[], all: number)
     { head: "payload left", figures: true },
   ];
   const rows = options.map((option) => optionCells(handover, option));
-  return html`${ruled(columns, rows, "options")}
+  return html`${ruled(columns, rows, options.length > 4 ? "options many" : "options")}
   ${all > options.length ? html`<p class="note">The fitter's page has ${all - options.length} more.</p>` : nothing}`;
 }
 
@@ -88,26 +117,14 @@ function payloadSaid(left_kg: number | null, locale: string): Cell {
   return left_kg < 0 ? html`<b>over: ${figure}</b>` : figure;
 }
 
-function cautions(options: readonly Option[]): TemplateResult {
-  const all = forCustomer(options);
-  const shown = all.slice(0, mostCautions);
+function cautions(all: readonly Lettered<string>[], most: number, options: number): TemplateResult {
+  const shown = all.slice(0, most);
   return html`<ul class="marks">
-    ${shown.map(({ letters, row }) => html`<li>${letterMarks(letters, options.length)}${row}</li>`)}
+    ${shown.map(({ letters, row }) => html`<li>${letterMarks(letters, options)}${row}</li>`)}
     ${all.length > shown.length ? html`<li>${all.length - shown.length} more are on the fitter's page.</li>` : nothing}
     <li>
       Batteries give very large currents; mains, gas and lithium have rules of their own. Have the work done to the
       local code, by trades licensed for it.
     </li>
   </ul>`;
-}
-
-const mostAssumptions = 12;
-
-function smallPrint(handover: Handover, options: readonly Option[]): TemplateResult {
-  const said = assumptions(handover, options);
-  // the sources stand last and are never left out
-  const kept = said.length > mostAssumptions ? [...said.slice(0, mostAssumptions - 3), ...said.slice(-3)] : said;
-  return html`<footer class="small">
-    <p><b>Estimate for planning, not a promise.</b> ${kept.join(" ")}</p>
-  </footer>`;
 }

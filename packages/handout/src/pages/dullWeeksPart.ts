@@ -1,32 +1,20 @@
 import { sayDays, sayDaysShort, sayNumber } from "@stayput/charts";
-import { html, nothing, svg, type TemplateResult } from "lit";
-import { dullWeeks, type DullWeeks, type LeftOff } from "../facts/dullWeeks.ts";
+import { html, svg, type TemplateResult } from "lit";
+import type { DullWeeks, LeftOff } from "../facts/dullWeeks.ts";
 import type { Option } from "../facts/options.ts";
 import type { Handover } from "../handover.ts";
-import { drivingSaid, momentSaid } from "../words/figures.ts";
+import { drivingSaid } from "../words/figures.ts";
 import { letterMark, ruled, type Cell } from "./tables.ts";
 
 /** What to do on dull weeks: when to act, how far to drive, and what to leave off. */
-export function dullWeeksPart(handover: Handover, options: readonly Option[]): TemplateResult {
-  const facts = dullWeeks(options);
-  return html`<p>${advice(handover, options, facts)}</p>
+export const dullWeeksPart = (
+  handover: Handover,
+  options: readonly Option[],
+  facts: DullWeeks,
+  advice: string,
+): TemplateResult =>
+  html`<p>${advice}</p>
     <div class="pair">${noSun(handover, options)}${leaveOff(handover, options, facts)}</div>`;
-}
-
-function advice({ explained, locale = "en" }: Handover, [option]: readonly Option[], { first }: DullWeeks): string {
-  if (option === undefined) return "";
-  const { reserveDays, days } = option.answer;
-  const { letter } = option;
-  const when =
-    reserveDays.dark === null
-      ? `With no sun at all ${letter} stays above its reserve for ${sayDays(null, explained.horizon_days, locale)}.`
-      : `With no sun at all ${letter} is down to its reserve ${momentSaid(reserveDays.dark)}${days.dark === null ? "" : ` and flat ${momentSaid(days.dark)}`}.`;
-  const off =
-    first === null
-      ? ""
-      : ` First to leave off: ${first.name}, which buys ${sayDays(first.buys_days, explained.horizon_days, locale)}.`;
-  return `${when}${off}`;
-}
 
 function noSun({ explained, locale = "en" }: Handover, options: readonly Option[]): TemplateResult {
   const columns = [
@@ -72,7 +60,7 @@ function leaveOff(
     ...options.map(({ answer }) => short(answer.days.drawn.p50)),
   ];
   const rows = facts.leftOff.map((load): Cell[] => [
-    html`<bdi>${load.name}</bdi>${load.isFridge ? "*" : nothing}`,
+    nameCell(load),
     useBar(load, most_Wh),
     sayNumber(load.Wh_day, locale),
     ...load.days.map(short),
@@ -82,6 +70,9 @@ function leaveOff(
     <p class="note">${leaveOffNote(facts)}</p>
   </div>`;
 }
+
+const nameCell = ({ name, isFridge }: LeftOff): TemplateResult =>
+  html`<span class="unbroken"><bdi class="oneLine">${name}</bdi>${isFridge ? "*" : ""}</span>`;
 
 function leaveOffNote({ leftOff, smaller }: DullWeeks): string {
   const fridge = leftOff.some(({ isFridge }) => isFridge) ? "* A fridge goes off only when it is empty." : "";

@@ -8,7 +8,7 @@ import { chargeColumns, chargeRows } from "../facts/chargeRows.ts";
 import { faultRange_kA, wireRows } from "../facts/wireRows.ts";
 import { forFitter } from "../facts/toMind.ts";
 import type { Handover } from "../handover.ts";
-import { masthead, titled } from "./masthead.ts";
+import { plainHead, titled } from "./masthead.ts";
 import { letterMark, letterMarks, numbered, ruled, type Cell } from "./tables.ts";
 
 /**
@@ -23,7 +23,7 @@ export function fitterPage(handover: Handover): TemplateResult {
     job: { currency },
   } = handover;
   return html`<article class="handout sheet fitter">
-    ${masthead(handover, "For the fitter")} ${titled(handover, "")}
+    ${plainHead(handover, "For the fitter")} ${titled(handover, "")}
     ${numbered(1, "Parts", sideBySide(partsList(options, { currency, locale }), options, "list"))}
     ${numbered(2, "Charge run", chargeTable(chargeRows(options, locale), options))}
     ${numbered(3, "Wire and fuses", wire(options, locale))}${numbered(4, "While the loom is open", loom(options))}

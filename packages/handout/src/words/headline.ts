@@ -27,12 +27,12 @@ export function headline(handover: Handover): Headline {
 
 function lastsSaid({ name, answer }: Option, { place, study, explained, locale = "en" }: Handover): string {
   const { p10, p50, p90 } = answer.days.drawn;
-  const where = `at ${bounded(place.name, 60)} in ${sayMonth(study.trip.month, locale, "long")}`;
+  const where = `at ${bounded(place.name, 40)} in ${sayMonth(study.trip.month, locale, "long")}`;
   const middle = sayDays(p50, explained.horizon_days, locale);
   const flat = p50 === null ? "" : `, flat ${momentSaid(p50)}`;
   const range = sayRange(p10, p90, explained.horizon_days, locale);
   const skies = range === middle ? "" : `; ${range} under eight skies in ten`;
-  return `${name}: parked ${where} it lasts ${middle}${flat}${skies}.`;
+  return `${bounded(name, 40)}: parked ${where} it lasts ${middle}${flat}${skies}.`;
 }
 
 const nightsSaid = (nights: number): string => (nights === 1 ? "the night" : `all ${nights} nights`);
@@ -43,7 +43,7 @@ const chanceSaid = ({ answer }: Option, { explained: { draws, nights } }: Handov
 function takesSaid({ answer }: Option, { locale = "en" }: Handover): string {
   const most = answer.use_Wh_day.byLoad.toSorted((a, b) => b.Wh_day - a.Wh_day)[0];
   if (most === undefined || !(most.Wh_day > 0)) return "";
-  return `Biggest user: ${bounded(most.name, 60)}, ${sayPercent(most.share, locale)} of it all.`;
+  return `Biggest user: ${bounded(most.name, 40)}, ${sayPercent(most.share, locale)} of it all.`;
 }
 
 function betterSaid(first: Option, others: readonly Option[], handover: Handover): string | null {
@@ -55,5 +55,5 @@ function betterSaid(first: Option, others: readonly Option[], handover: Handover
   if (!(best.answer.chanceOfLasting > first.answer.chanceOfLasting)) return "No proposal here has a better chance.";
   const days = sayDays(best.answer.days.drawn.p50, explained.horizon_days, locale);
   const chance = outOf100(best.answer.chanceOfLasting, explained.draws);
-  return `The best chance has ${best.letter}, ${best.name}: ${days}, and ${chance} trips last.`;
+  return `The best chance has ${best.letter}, ${bounded(best.name, 50)}: ${days}, and ${chance} trips last.`;
 }
