@@ -5,6 +5,7 @@ import type { JobInput } from "@stayput/job";
 import { insertAt } from "../store/at.ts";
 import { edit } from "../store/edit.ts";
 import { newId } from "../sheet/newId.ts";
+import { noteList } from "../sheet/notes.ts";
 import type { LongAnswer } from "../worker/askLong.ts";
 import type { Read } from "../worker/protocol.ts";
 import type { AnyPicture } from "./benchPicture.ts";
@@ -97,10 +98,11 @@ const chemistryChoice = ({ slip, choose }: SizeViewOptions, chemistry: string): 
 
 function found(
   options: SizeViewOptions,
-  { size }: Extract<LongAnswer, { kind: "sizes" }>,
+  { size, notes }: Extract<LongAnswer, { kind: "sizes" }>,
   points: readonly SizePoint[],
 ): TemplateResult {
   return html`<p class="says">${size.reason}</p>
+    ${noteList(notes)}
     ${
       points.length === 0
         ? nothing

@@ -38,7 +38,8 @@ export type LongAnswer =
       readonly kind: "sizes";
       readonly grids: readonly SizeGrid[];
       readonly size: SizeAnswer;
-      readonly roof_W: number | null;
+      /** what was assumed in asking */
+      readonly notes: readonly string[];
     }
   | { readonly kind: "upgrades"; readonly upgrades: UpgradesAnswer }
   | { readonly kind: "sway"; readonly rows: readonly SwayRow[] };
@@ -85,10 +86,10 @@ async function answerTo(question: LongQuestion, { read, part }: Asking): Promise
 
 async function sizes(setup: Setup, { read, part }: Asking): Promise<LongAnswer> {
   const { sizeRequest, sizeSkies } = await import("./sizeRequest.ts");
-  const request = sizeRequest(read, setup);
+  const { request, notes } = sizeRequest(read, setup);
   const size = await part(sizeInParts(read.study, setup, request, sizeSkies), 0, 0.4);
   const grids = await part(chanceGridInParts(read.study, setup, request, sizeSkies), 0.4, 1);
-  return { kind: "sizes", grids, size, roof_W: request.roof_W };
+  return { kind: "sizes", grids, size, notes };
 }
 
 /** Each against all, since the size to pull depends on the stage after; the bank's temperature is its own. */
