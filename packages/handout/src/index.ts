@@ -6,7 +6,7 @@
 export type { Handover } from "./handover.ts";
 export { customerPage } from "./pages/customerPage.ts";
 export { fitterPage } from "./pages/fitterPage.ts";
-export { handoutStyles } from "./look/handoutStyles.ts";
+export { handoutStyles, screenStyles } from "./look/handoutStyles.ts";
 export { handoutHtml, type HandoutFile } from "./file/handoutHtml.ts";
 export { logoDataUrl, MOST_LOGO_BYTES } from "./file/logo.ts";
 export { headline, type Headline } from "./words/headline.ts";
