@@ -28,7 +28,10 @@ export const keptJobs = (page: Page): Promise<KeptText[]> =>
         asked.onerror = () => reject(new Error("the store does not open"));
         asked.onsuccess = () => {
           const db = asked.result;
-          if (!db.objectStoreNames.contains("jobs")) return resolve([]);
+          if (!db.objectStoreNames.contains("jobs")) {
+            resolve([]);
+            return;
+          }
           const all = db.transaction("jobs").objectStore("jobs").getAll();
           all.onsuccess = () => {
             db.close();

@@ -13,6 +13,7 @@ const types: Readonly<Record<string, string>> = {
   ".css": "text/css",
   ".woff2": "font/woff2",
   ".svg": "image/svg+xml",
+  ".png": "image/png",
   ".json": "application/json",
   ".webmanifest": "application/manifest+json",
 };
@@ -50,11 +51,11 @@ export async function builtSite(): Promise<Site> {
 }
 
 /** NODE_ENV=test and vitest's own variables would make another page of it. */
+export const buildEnvironment = (): NodeJS.ProcessEnv =>
+  Object.fromEntries(Object.entries(process.env).filter(([name]) => name !== "NODE_ENV" && !name.startsWith("VITEST")));
+
 async function build(folder: string): Promise<void> {
-  const env = Object.fromEntries(
-    Object.entries(process.env).filter(([name]) => name !== "NODE_ENV" && !name.startsWith("VITEST")),
-  );
   const vite = resolve(import.meta.dirname, "../../../node_modules/vite/bin/vite.js");
   const args = [vite, "build", "--logLevel", "error", "--outDir", folder, "--emptyOutDir"];
-  await promisify(execFile)(process.execPath, args, { cwd: web, env });
+  await promisify(execFile)(process.execPath, args, { cwd: web, env: buildEnvironment() });
 }

@@ -14,6 +14,7 @@ export class JobLeaf extends LightElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.parentElement?.addEventListener("lay-leaf", this.asked);
+    this.addEventListener("click", this.beside);
   }
   override disconnectedCallback(): void {
     super.disconnectedCallback();
@@ -21,7 +22,7 @@ export class JobLeaf extends LightElement {
   }
 
   protected override render(): TemplateResult {
-    return html`<dialog class="leaf" aria-labelledby="leaf-title" @close=${this.closed} @click=${this.beside}>
+    return html`<dialog class="leaf" aria-labelledby="leaf-title" @close=${this.closed}>
       <header>
         <h2 id="leaf-title">${this.name === "send" ? "Save or send this job" : "Jobs on this device"}</h2>
         <button type="button" @click=${this.close}>Close</button>
@@ -46,12 +47,12 @@ export class JobLeaf extends LightElement {
 
   private readonly close = (): void => this.dialog.close();
 
+  /** A tap beside the leaf puts it away, as Escape does. */
+  private readonly beside = (event: Event): void => {
+    if (event.target === this.dialog) this.close();
+  };
+
   private closed(): void {
     this.name = null;
-  }
-
-  /** A tap beside the leaf puts it away. */
-  private beside(event: Event): void {
-    if (event.target === this.dialog) this.close();
   }
 }

@@ -44,14 +44,21 @@ export class Keeper {
   readonly #tabs = new OtherTabs((news) => this.#heard(news));
 
   constructor(private readonly desk: Desk) {
-    window.addEventListener("pagehide", () => this.now?.noteUnsaved());
+    window.addEventListener("pagehide", () => this.noteUnsaved());
     document.addEventListener("visibilitychange", () => {
-      if (document.visibilityState === "hidden") this.now?.noteUnsaved();
+      if (document.visibilityState === "hidden") this.noteUnsaved();
     });
     window.addEventListener("beforeunload", (event) => {
       // what the store refuses is lost with the page, which no undo can mend
       if (this.now !== null && this.now.refused !== null && this.now.unsaved) event.preventDefault();
     });
+  }
+
+  /** Notes what the store has not taken yet, for the next start to begin with. */
+  noteUnsaved(): void {
+    if (this.now?.unsaved !== true) return;
+    this.now.noteUnsaved();
+    remember(this.now.id);
   }
 
   get files(): RemoteFiles {
@@ -366,7 +373,7 @@ export class Keeper {
 
   #outdated(): void {
     this.#db = null;
-    this.now?.noteUnsaved();
+    this.noteUnsaved();
     this.say({
       about: "store",
       grave: true,

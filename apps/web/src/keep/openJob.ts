@@ -2,7 +2,7 @@ import { toText } from "../share/jobFile.ts";
 import type { JobStore } from "../store/jobStore.ts";
 import { saidOf } from "./head.ts";
 import { note, strike } from "./journal.ts";
-import type { Written } from "./jobBook.ts";
+import type { Writing, Written } from "./jobBook.ts";
 
 export interface Origin {
   readonly id: string;
@@ -14,7 +14,7 @@ export interface Origin {
 
 export interface Clerk {
   /** writes to the store; throws where the browser refuses */
-  readonly write: (writing: Parameters<typeof import("./jobBook.ts").write>[1]) => Promise<Written>;
+  readonly write: (writing: Writing) => Promise<Written>;
   readonly placeName: () => string;
   /** after every write, and when something becomes unsaved or refused */
   readonly onState: (job: OpenJob) => void;
@@ -109,7 +109,7 @@ export class OpenJob {
     }
   }
 
-  #asWritten(): Parameters<Clerk["write"]>[0] {
+  #asWritten(): Writing {
     const { id, revision, text } = this;
     const said = saidOf(this.store.job, this.clerk.placeName());
     this.listedPlace = said.place;

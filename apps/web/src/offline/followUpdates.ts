@@ -57,7 +57,7 @@ function watch(registration: ServiceWorkerRegistration, offer: (waiting: Service
 
 async function reload(keeper: Keeper): Promise<void> {
   await keeper.now?.settled();
-  keeper.now?.noteUnsaved();
+  keeper.noteUnsaved();
   location.reload();
 }
 

@@ -1,4 +1,5 @@
 import type { Fault } from "@stayput/job";
+import type { Read } from "../worker/protocol.ts";
 import type { RemoteFiles } from "./remoteFiles.ts";
 
 /**
@@ -33,10 +34,7 @@ export const files: RemoteFiles = {
   },
 };
 
-type ReadJob = typeof import("../worker/readJob.ts").readJob;
-type Sound = Exclude<Awaited<ReturnType<ReadJob>>, { faults: readonly Fault[] }>;
-
-async function readTyped(typed: unknown): Promise<({ ok: true } & Sound) | { ok: false; faults: readonly Fault[] }> {
+async function readTyped(typed: unknown): Promise<({ ok: true } & Read) | { ok: false; faults: readonly Fault[] }> {
   const { readJob } = await import("../worker/readJob.ts");
   const read = await readJob(typed);
   return "faults" in read ? { ok: false, faults: read.faults } : { ok: true, ...read };

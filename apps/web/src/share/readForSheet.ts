@@ -1,13 +1,13 @@
 import {
   jobJsonSchema,
   migrate,
-  parseJob,
   parseJobText,
   toJobText,
   unpackJob,
   type Fault,
   type JobInput,
   type ParsedJob,
+  type ParseOptions,
   type Refused,
 } from "@stayput/job";
 import { fitsSheet } from "./fitsSheet.ts";
@@ -54,7 +54,7 @@ export function readLinkForSheet(fragment: string): ForSheet {
 }
 
 type Read = ParsedJob | Refused;
-type Options = Parameters<typeof parseJob>[1];
+type Options = Pick<ParseOptions, "words">;
 
 /** Reads without the reader of words, which is large, unless it is needed. */
 export async function inWords(read: (options: Options) => Read): Promise<Read> {

@@ -139,7 +139,7 @@ export class SendJob extends LightElement {
 
   private async share(url: string): Promise<void> {
     try {
-      await navigator.share({ url, title: String(this.job?.title ?? "") });
+      await navigator.share({ url, title: this.job?.title ?? "" });
     } catch (error) {
       if (!(error instanceof DOMException && error.name === "AbortError"))
         this.said = "This device would not send it. Copy the link.";
