@@ -67,7 +67,7 @@ font-variant-numeric:tabular-nums lining-nums;overflow-wrap:anywhere;
 .handout .many .named bdi{-webkit-line-clamp:1}
 .handout .unbroken{white-space:nowrap}
 .handout .oneLine{display:inline-block;max-width:34mm;overflow:hidden;text-overflow:ellipsis;white-space:nowrap;vertical-align:bottom}
-.handout .sample{flex:none;align-self:center;display:inline-block;width:10mm;height:1.5mm;vertical-align:middle;margin-right:2mm}
+.handout .sample{flex:none;align-self:flex-start;margin-top:1.25mm;display:inline-block;width:10mm;height:1.5mm;vertical-align:middle;margin-right:2mm}
 .handout .bar{display:inline-block;width:11.6mm;height:2.4mm;vertical-align:baseline}
 
 .handout .marks li{padding-left:3mm;position:relative;margin-bottom:.5mm}

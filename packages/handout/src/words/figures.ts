@@ -40,9 +40,12 @@ export function dateSaid(date: string, locale: string): string {
   return new Intl.DateTimeFormat(locale, { dateStyle: "long", timeZone: "UTC" }).format(day);
 }
 
+/** Months inside our sentences are in the sentences' own language, whatever the figures are in. */
+export const sentenceLocale = (locale: string): string => (/^en\b/.test(locale) ? locale : "en-GB");
+
 /** A day of a month without its year: "14 November". */
 export const monthDaySaid = (month: number, day: number, locale: string): string =>
-  new Intl.DateTimeFormat(locale, { day: "numeric", month: "long", timeZone: "UTC" }).format(
+  new Intl.DateTimeFormat(sentenceLocale(locale), { day: "numeric", month: "long", timeZone: "UTC" }).format(
     new Date(Date.UTC(2024, month - 1, day)),
   );
 

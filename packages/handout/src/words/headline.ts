@@ -2,7 +2,7 @@ import { sayDays, sayMonth, sayPercent, sayRange } from "@stayput/charts";
 import { optionsOf, type Option } from "../facts/options.ts";
 import type { Handover } from "../handover.ts";
 import { bounded } from "./bounded.ts";
-import { momentSaid, outOf100 } from "./figures.ts";
+import { momentSaid, outOf100, sentenceLocale } from "./figures.ts";
 
 /** What a customer is told, in a sentence or two each. */
 export interface Headline {
@@ -27,7 +27,7 @@ export function headline(handover: Handover): Headline {
 
 function lastsSaid({ name, answer }: Option, { place, study, explained, locale = "en" }: Handover): string {
   const { p10, p50, p90 } = answer.days.drawn;
-  const where = `at ${bounded(place.name, 40)} in ${sayMonth(study.trip.month, locale, "long")}`;
+  const where = `at ${bounded(place.name, 40)} in ${sayMonth(study.trip.month, sentenceLocale(locale), "long")}`;
   const middle = sayDays(p50, explained.horizon_days, locale);
   const flat = p50 === null ? "" : `, flat ${momentSaid(p50)}`;
   const range = sayRange(p10, p90, explained.horizon_days, locale);

@@ -4,6 +4,7 @@ import {
   drivingSaid,
   massChangeSaid,
   momentSaid,
+  monthDaySaid,
   outOf100,
   priceSaid,
 } from "../../../../packages/handout/src/words/figures.ts";
@@ -55,6 +56,10 @@ describe("figures on paper", () => {
   it("a day in the reader's words", () => {
     expect(dateSaid("2026-11-02", "en-GB")).toBe("2 November 2026");
     expect(dateSaid("2024-02-29", "de")).toBe("29. Februar 2024");
+  });
+  it("a month in a sentence is in the sentence's language", () => {
+    expect(monthDaySaid(7, 20, "de")).toBe("20 July");
+    expect(monthDaySaid(2, 29, "en-US")).toBe("February 29");
   });
   it.each(["2026-02-30", "2026-13-01", "02/11/2026", "", "2026-11-02T00:00"])("refuses %j as a day", (date) =>
     expect(() => dateSaid(date, "en")).toThrow(/^date must be a day as "YYYY-MM-DD"/),
