@@ -58,8 +58,8 @@ export default defineConfig([
   },
   {
     // the hourly recurrence is one loop on purpose: its state stays in locals, and nothing is called or made a step
-    files: ["packages/sim/src/stay/run.ts"],
-    rules: { "max-lines-per-function": ["error", { max: 110, skipBlankLines: true, skipComments: true }] },
+    files: ["packages/sim/src/stay/plainSteps.ts"],
+    rules: { "max-lines-per-function": ["error", { max: 80, skipBlankLines: true, skipComments: true }] },
   },
   layer("packages/sim", []),
   layer("packages/catalogue", ["sim"]),

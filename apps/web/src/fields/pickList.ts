@@ -42,7 +42,7 @@ export class PickList extends LightElement {
           aria-expanded=${this.open ? "true" : "false"}
           aria-controls=${listId}
           aria-activedescendant=${this.open && this.found.length > 0 ? `${listId}-${this.active}` : nothing}
-          aria-invalid=${this.fault === "" ? nothing : "true"}
+          aria-invalid=${this.fault === "" ? "false" : "true"}
           aria-describedby=${this.fault === "" ? nothing : `${this.boxId}-fault`}
           placeholder=${this.hint}
           @input=${this.typed}

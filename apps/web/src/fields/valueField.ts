@@ -37,7 +37,7 @@ export class ValueField extends LightElement {
           spellcheck="false"
           inputmode=${this.kind === "text" ? nothing : "text"}
           placeholder=${this.standard}
-          aria-invalid=${faulty ? "true" : nothing}
+          aria-invalid=${faulty ? "true" : "false"}
           aria-describedby=${faulty ? `${this.inputId}-fault` : nothing}
           @input=${this.typed}
           @change=${() => settle(this)}

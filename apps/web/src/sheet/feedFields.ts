@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { insertAt, removeAt, type Keys } from "../store/at.ts";
 import { edit, set } from "../store/edit.ts";
 import { faultNote } from "./card.ts";
-import { group, wasPart, type Column } from "./setupFields.ts";
+import { group, wasPart, type Column } from "./column.ts";
 
 type Feed = NonNullable<Column["setup"]["feed"]>;
 type Piece = Feed["path"][number];

@@ -1,23 +1,10 @@
-import type { JobInput } from "@stayput/job";
 import { html, nothing, type TemplateResult } from "lit";
-import { getAt, insertAt, removeAt, type Keys } from "../store/at.ts";
+import { insertAt, removeAt, type Keys } from "../store/at.ts";
 import { edit, set } from "../store/edit.ts";
-import { blank, choose, meant, type BlankOptions, type Card } from "./card.ts";
+import { blank, choose, meant, type Card } from "./card.ts";
+import { group, wasPart, type Column } from "./column.ts";
 import { feedFields } from "./feedFields.ts";
 import { noteList, setupNotes } from "./notes.ts";
-
-export type SetupInput = JobInput["setups"][number];
-
-/** The blanks of one setup, each told where the same blank stands in the setup on its left. */
-export interface Column {
-  readonly card: Card;
-  readonly index: number;
-  readonly setup: SetupInput;
-  readonly host: HTMLElement;
-  readonly blank: (keys: Keys, label: string, options?: BlankOptions) => TemplateResult;
-  readonly choose: (keys: Keys, label: string, choices: Parameters<typeof choose>[3], wide?: boolean) => TemplateResult;
-  readonly at: (keys: Keys) => Keys;
-}
 
 export function setupFields(card: Card, index: number, host: HTMLElement): TemplateResult {
   const setup = card.job.setups[index];
@@ -37,12 +24,6 @@ export function setupFields(card: Card, index: number, host: HTMLElement): Templ
   return html`${bankFields(column)}${sunFields(column)}${feedFields(column)}${inverterFields(column)}${mainsFields(column)}
   ${leftOut(column)}${costFields(column)}`;
 }
-
-export const group = (title: string, body: unknown): TemplateResult =>
-  html`<fieldset class="part">
-    <legend>${title}</legend>
-    ${body}
-  </fieldset>`;
 
 const chemistryChoices = [
   { value: "agm", label: "AGM" },
@@ -163,17 +144,6 @@ const chargerText = (value: unknown): string => {
   const { kind, rated_A } = value as { kind: string; rated_A: number };
   return `${kind.toUpperCase()}, ${rated_A} A`;
 };
-
-/** What a whole part was in the setup on the left; "" where its kind is the same. */
-export function wasPart(card: Card, index: number, key: keyof SetupInput, say: (value: unknown) => string): string {
-  if (index === 0) return "";
-  const [mine, left] = [index, index - 1].map((i) => getAt(card.job, ["setups", i, key]));
-  // a solar charger left out is assumed; anything else left out is not there
-  const absent = (value: unknown) => (key === "solarCharger" ? String(value) : "none");
-  const kind = (value: unknown) =>
-    value === undefined || value === null ? absent(value) : ((value as { kind?: string }).kind ?? "one");
-  return kind(mine) === kind(left) ? "" : say(left);
-}
 
 function inverterFields(column: Column): TemplateResult {
   const { card, setup, index, blank: b, choose: c } = column;

@@ -3,6 +3,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { LightElement } from "../fields/lightElement.ts";
 import { clockText } from "../fields/typed.ts";
+import { styled } from "./styled.ts";
 import { endingAt, endOf, freeHour, isWindow, lengthOf, moved, startingAt, startOf, type StripUse } from "./uses.ts";
 
 type Grip = "start" | "body" | "end";
@@ -58,7 +59,7 @@ export class DayStrip extends LightElement {
     const { from_h, to_h } = this.dark;
     return this.scale
       .pieces(from_h, to_h)
-      .map(({ x, width }) => html`<span class="dark" .style=${`left:${x}%;width:${width}%`}></span>`);
+      .map(({ x, width }) => html`<span class="dark" ${styled(`left:${x}%;width:${width}%`)}></span>`);
   }
 
   private bar(use: StripUse, index: number): TemplateResult {
@@ -66,24 +67,32 @@ export class DayStrip extends LightElement {
     const part = isWindow(use) && use.duty !== undefined && use.duty < 1;
     const [first, last] = [pieces[0]!, pieces.at(-1)!];
     const ends = isWindow(use) && lengthOf(use) < 24;
-    return html`${pieces.map(
-      (piece, i) =>
-        html`<span
-          class="bar ${part ? "duty" : ""} ${this.drag?.index === index ? "held" : ""}"
-          data-index=${index}
-          data-grip="body"
-          role=${i === 0 ? "slider" : nothing}
-          tabindex=${i === 0 ? 0 : nothing}
-          aria-label=${i === 0 ? `${this.label}, hours ${index + 1}, move` : nothing}
-          aria-valuemin=${i === 0 ? 0 : nothing}
-          aria-valuemax=${i === 0 ? 24 : nothing}
-          aria-valuenow=${i === 0 ? startOf(use) : nothing}
-          aria-valuetext=${i === 0 ? this.spoken(use) : nothing}
-          aria-hidden=${i === 0 ? nothing : "true"}
-          .style=${placed(piece)}
-          @keydown=${(event: KeyboardEvent) => this.key(event, index, "body")}
-        ></span>`,
-    )}${ends ? html`${this.handle(use, index, "start", first)}${this.handle(use, index, "end", last)}` : nothing}`;
+    const look = `bar ${part ? "duty" : ""} ${this.drag?.index === index ? "held" : ""}`;
+    return html`<span
+        class=${look}
+        data-index=${index}
+        data-grip="body"
+        role="slider"
+        tabindex="0"
+        aria-label="${this.label}, hours ${index + 1}, move"
+        aria-valuemin="0"
+        aria-valuemax="24"
+        aria-valuenow=${startOf(use)}
+        aria-valuetext=${this.spoken(use)}
+        ${styled(placed(first))}
+        @keydown=${(event: KeyboardEvent) => this.key(event, index, "body")}
+      ></span
+      >${
+        last === first
+          ? nothing
+          : html`<span
+              class=${look}
+              data-index=${index}
+              data-grip="body"
+              aria-hidden="true"
+              ${styled(placed(last))}
+            ></span>`
+      }${ends ? html`${this.handle(use, index, "start", first)}${this.handle(use, index, "end", last)}` : nothing}`;
   }
 
   private handle(use: StripUse, index: number, grip: "start" | "end", piece: Piece): TemplateResult {
@@ -99,7 +108,7 @@ export class DayStrip extends LightElement {
       aria-valuemax="24"
       aria-valuenow=${hour}
       aria-valuetext=${clockText(hour)}
-      .style=${placed(piece)}
+      ${styled(placed(piece))}
       @keydown=${(event: KeyboardEvent) => this.key(event, index, grip)}
     ></span>`;
   }
@@ -244,7 +253,7 @@ function drawnOut(a: number, b: number): StripUse {
 const hours = Array.from({ length: 23 }, (_, i) => i + 1);
 const hourMarks = html`${hours.map(
   (hour) =>
-    html`<span class="mark ${hour % 6 === 0 ? "six" : ""}" .style=${`left:${(hour / 24) * 100}%`}
+    html`<span class="mark ${hour % 6 === 0 ? "six" : ""}" ${styled(`left:${(hour / 24) * 100}%`)}
       >${hour % 6 === 0 ? html`<i>${hour}</i>` : nothing}</span
     >`,
 )}`;
