@@ -7,7 +7,9 @@ export const toText = (job: JobInput): string => `${JSON.stringify(job, null, 2)
 /** A file's name from a title: letters and digits of any script, nothing that a file system would mind. */
 export function fileNameOf(title: unknown, ending: string): string {
   const text = typeof title === "string" ? title.slice(0, 200).normalize("NFC") : "";
-  const words = text.replace(/[^\p{L}\p{M}\p{N}]+/gu, " ").trim();
+  // a mark belongs to the letter before it; one by itself, as emoji leave behind, is none
+  const lettered = text.replace(/([\p{L}\p{N}]\p{M}*)|[^]/gu, (_, letter?: string) => letter ?? " ");
+  const words = lettered.replace(/ +/g, " ").trim();
   return `${Array.from(words.replace(/ /gu, "-")).slice(0, 60).join("") || "job"}${ending}`;
 }
 
@@ -49,11 +51,11 @@ export async function textOf(file: File): Promise<string> {
 }
 
 /** Asks for one file, by the browser's own picker. Null where none was taken. */
-export function pickFile(): Promise<File | null> {
+export function pickFile(accept = ".json,application/json"): Promise<File | null> {
   return new Promise((resolve) => {
     const input = document.createElement("input");
     input.type = "file";
-    input.accept = ".json,application/json";
+    input.accept = accept;
     input.onchange = () => resolve(input.files?.[0] ?? null);
     input.oncancel = () => resolve(null);
     input.click();
