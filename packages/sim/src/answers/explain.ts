@@ -1,6 +1,7 @@
 import { drawCount, harvest, planSetup, planStay, shine, skyOf, type Skies, type StayPlan } from "../stay/index.ts";
 import { arrivalHour } from "../stay/stayPlan.ts";
 import type { Study } from "../study.ts";
+import { checkSkies } from "./checkSkies.ts";
 import { atOnce, type InParts } from "./inParts.ts";
 import { newTally, setupAnswer, tallyDraw, tallyFixed, type Tally } from "./setupAnswer.ts";
 import type { ExplainAnswer } from "./types.ts";
@@ -31,9 +32,8 @@ export const explain = (study: Study, options: ExplainOptions = {}): ExplainAnsw
 /** The same, in parts: the dark and average skies first, then the drawn ones as they come. */
 export function* explainInParts(study: Study, options: ExplainOptions = {}): InParts<ExplainAnswer> {
   const skies = options.skies ?? defaultSkies;
+  checkSkies(skies);
   const draws = drawCount(skies);
-  if (!(Number.isInteger(draws) && draws >= 1))
-    throw new RangeError(`draws must be a whole number from 1, got ${draws}`);
   const plan = planStay(study.climate, study.trip, horizonUnder(skies, options.horizon_days ?? defaultHorizon_days));
   const tallies = study.setups.map((setup) =>
     newTally(planSetup(plan, setup), draws, { without: options.without ?? true, band: true }),

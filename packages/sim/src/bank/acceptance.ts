@@ -27,8 +27,9 @@ export function roughlyStored_A(model: BankModel, q_Ah: number, offered_A: numbe
   return offered_A < most_A ? offered_A : most_A;
 }
 
+/** Held at its end for a charge past full, which half a step's guess can come to. */
 function endLimit_A(model: BankModel, charge: number): number {
-  const into = (charge - model.endTaperFrom) / (1 - model.endTaperFrom);
+  const into = ((charge < 1 ? charge : 1) - model.endTaperFrom) / (1 - model.endTaperFrom);
   return model.bulk_A + into * (model.end_A - model.bulk_A);
 }
 

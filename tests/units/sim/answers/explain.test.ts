@@ -9,6 +9,16 @@ const skies = { seed: 1, draws: 10 };
 const answerFor = (one: Setup, trip = openCamp) => explain(study([one], trip), { skies }).setups[0]!;
 const codes = (one: Setup, trip = openCamp): string[] => answerFor(one, trip).cautions.map(({ code }) => code);
 
+describe("the skies asked for", () => {
+  it.each([{ seed: 1, draws: 0 }, { seed: 1, draws: 2.5 }, { seed: 1, draws: NaN }, { rows: [] }])(
+    "must be one or more: %j",
+    (none) => {
+      const asked = study([setup(twoAgm, 300)], openCamp);
+      expect(() => explain(asked, { skies: none })).toThrow(/^draws must be a whole number from 1 to 100000, got/);
+    },
+  );
+});
+
 describe("where it goes", () => {
   it("gives each load its watt-hours, largest first, and all together the total", () => {
     const { use_Wh_day } = answerFor(setup(twoAgm, 300));
