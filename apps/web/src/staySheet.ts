@@ -8,6 +8,9 @@ import { withOldBeyond, withOldWithout, withStaleBand } from "./bench/merged.ts"
 import { LightElement } from "./fields/lightElement.ts";
 import { isDark, turnLights } from "./look/theme.ts";
 import type { Keeper } from "./keep/keeper.ts";
+import { keptLogo, logoKey, type PrintSettings } from "./print/printSettings.ts";
+import type { PrintedPage } from "./print/printedPage.ts";
+import { sameOr, toPrintOf, type ToPrint } from "./print/toPrint.ts";
 import { blank, type Card } from "./sheet/card.ts";
 import { faultList } from "./sheet/faultList.ts";
 import { emptyJob } from "./store/emptyJob.ts";
@@ -36,6 +39,8 @@ export class StaySheet extends LightElement {
   /** keeps the jobs of this device; null until the page has begun */
   @state() keeper: Keeper | null = null;
   @state() private dark = isDark();
+  @state() private printSettings: PrintSettings = { fitter: false, logo: keptLogo() };
+  private toPrint: ToPrint = { waiting: "" };
   /** how far the answer to the job as it stands has come */
   @state() private answered: "nothing" | "faults" | "average" | "drawn" | "whole" | "complete" = "nothing";
   private drawn: ExplainAnswer | null = null;
@@ -46,6 +51,12 @@ export class StaySheet extends LightElement {
     this.addEventListener("job-edit", this.edited as EventListener);
     this.addEventListener("job-settle", () => this.store.settle());
     window.addEventListener("keydown", this.shortcut);
+    this.addEventListener("print-settings", (({ detail }: CustomEvent<PrintSettings>) => {
+      this.printSettings = detail;
+    }) as EventListener);
+    window.addEventListener("storage", ({ key }) => {
+      if (key === logoKey) this.printSettings = { ...this.printSettings, logo: keptLogo() };
+    });
     this.open(this.store);
   }
 
@@ -152,6 +163,7 @@ export class StaySheet extends LightElement {
     const card: Card = { job, faults, read, answer };
     const empty = this.unanswerable();
     const shown = empty === "" ? answer : null;
+    this.toPrint = sameOr(this.toPrint, this.toPrintNow(empty));
     return html`${this.head(card)}${this.pinned()}
       <main>
         <div class="sheet">
@@ -189,15 +201,39 @@ export class StaySheet extends LightElement {
               .stale=${this.stale || this.faults.length > 0}
             ></row-options>`,
           )}
-          ${row(6, "Hand over", html`<row-hand-over .card=${{ ...card, answer: shown }}></row-hand-over>`)}
+          ${row(
+            6,
+            "Hand over",
+            html`<row-hand-over
+              .card=${{ ...card, answer: shown }}
+              .toPrint=${this.toPrint}
+              .settings=${this.printSettings}
+              .print=${this.printPages}
+            ></row-hand-over>`,
+          )}
         </div>
       </main>
-      <printed-page
-        .read=${read}
-        .answer=${shown}
-        .compared=${this.desk.slip({ kind: "compare" }).answer?.compare.setups ?? []}
-      ></printed-page>`;
+      <printed-page .toPrint=${this.toPrint} .settings=${this.printSettings}></printed-page>`;
   }
+
+  private toPrintNow(wanting: string): ToPrint {
+    // what was amiss with the job before may be mended
+    const amiss = this.answered === "faults";
+    return toPrintOf({
+      wanting,
+      faults: amiss ? this.faults : [],
+      failure: amiss ? this.failure : "",
+      read: this.read,
+      explained: this.answered === "complete" ? this.answer : null,
+      compared: this.desk.slip({ kind: "compare" }),
+      wired: this.desk.slip({ kind: "wiring" }),
+    });
+  }
+
+  private readonly printPages = async (): Promise<void> => {
+    await this.querySelector<PrintedPage>("printed-page")?.laidOut();
+    window.print();
+  };
 
   /** What is still wanted before there can be an answer, in words; "" where there is enough. */
   private unanswerable(): string {

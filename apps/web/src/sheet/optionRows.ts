@@ -6,13 +6,11 @@ export interface OptionRow {
   readonly name: string;
   readonly cells: readonly string[];
   readonly strong?: boolean;
-  /** left off the printed page, where room is short */
-  readonly minor?: boolean;
 }
 
 const locale = (): string => navigator.language || "en";
 
-/** What is compared, a row each, ready to print; refill hours come with the comparison. */
+/** What is compared, a row each; refill hours come with the comparison. */
 export function optionRows(read: Read, answer: ExplainAnswer, compared: readonly ComparedSetup[]): OptionRow[] {
   const { horizon_days, nights, setups } = answer;
   const row = (name: string, cell: (setup: SetupAnswer, i: number) => string, strong = false): OptionRow => ({
@@ -32,19 +30,17 @@ export function optionRows(read: Read, answer: ExplainAnswer, compared: readonly
       ({ chanceOfLasting }) => sayPercent(chanceOfLasting, locale()),
       true,
     ),
-    minor(row("Uses", ({ use_Wh_day }) => `${sayWh(use_Wh_day.total, locale())} a day`)),
+    row("Uses", ({ use_Wh_day }) => `${sayWh(use_Wh_day.total, locale())} a day`),
     row("Driving to 80 %", ({ id }) => hoursText(with_(id)?.refill_h.to80)),
-    minor(row("Driving to full", ({ id }) => hoursText(with_(id)?.refill_h.toFull))),
+    row("Driving to full", ({ id }) => hoursText(with_(id)?.refill_h.toFull)),
     row("Price", ({ id }) => priceText(study(id)?.price ?? 0, currency)),
     row("Mass against now", ({ id }) => `${saySigned(study(id)?.mass_kg ?? 0, locale(), 0)} kg`),
     ...(payload_kg === null
       ? []
       : [row("Payload left", ({ id }) => `${sayNumber(payload_kg - (study(id)?.mass_kg ?? 0), locale())} kg`)]),
-    minor(row("To mind", ({ cautions }) => (cautions.length === 0 ? "nothing" : `${cautions.length}, named above`))),
+    row("To mind", ({ cautions }) => (cautions.length === 0 ? "nothing" : `${cautions.length}, named above`)),
   ];
 }
-
-const minor = (row: OptionRow): OptionRow => ({ ...row, minor: true });
 
 const hoursText = (hours: number | null | undefined): string =>
   hours === undefined ? "…" : hours === null ? "not by driving" : `${sayNumber(hours, locale(), 1)} h`;

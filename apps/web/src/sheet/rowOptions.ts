@@ -72,12 +72,7 @@ export class RowOptions extends LightElement {
 }
 
 /** Measures down, setups across. */
-export const optionsTable = (
-  read: Read,
-  answer: ExplainAnswer,
-  compared: readonly ComparedSetup[],
-  short = false,
-): TemplateResult =>
+const optionsTable = (read: Read, answer: ExplainAnswer, compared: readonly ComparedSetup[]): TemplateResult =>
   html`<div class="scroll" tabindex="0" role="group" aria-label="Options side by side">
     <table class="options">
       <thead>
@@ -87,15 +82,13 @@ export const optionsTable = (
         </tr>
       </thead>
       <tbody>
-        ${optionRows(read, answer, compared)
-          .filter((row) => !short || row.minor !== true)
-          .map(
-            ({ name, cells, strong }) =>
-              html`<tr class=${strong ? "strong" : ""}>
-                <th scope="row">${name}</th>
-                ${cells.map((cell) => html`<td>${cell}</td>`)}
-              </tr>`,
-          )}
+        ${optionRows(read, answer, compared).map(
+          ({ name, cells, strong }) =>
+            html`<tr class=${strong ? "strong" : ""}>
+              <th scope="row">${name}</th>
+              ${cells.map((cell) => html`<td>${cell}</td>`)}
+            </tr>`,
+        )}
       </tbody>
     </table>
   </div>`;

@@ -15,20 +15,22 @@ const policy =
 export interface HandoutFile {
   /** the type to print in, as WOFF2; system type without it */
   readonly font?: Uint8Array | undefined;
+  /** the fitter's page after the customer's; true where left out */
+  readonly fitter?: boolean | undefined;
 }
 
 /**
- * Both pages as one self-contained HTML file: no script, no request, no DOM needed to write it.
+ * The pages as one self-contained HTML file: no script, no request, no DOM needed to write it.
  * @throws RangeError where an answer is missing, or the date or the logo is not as it must be
  */
-export function handoutHtml(handover: Handover, { font }: HandoutFile = {}): string {
+export function handoutHtml(handover: Handover, { font, fitter = true }: HandoutFile = {}): string {
   const styles = [fontFace(font), handoutStyles.cssText, chartStyles.cssText, screenStyles].join("\n");
   return [
     `<!doctype html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n`,
     `<meta http-equiv="Content-Security-Policy" content="${policy}">\n`,
     `<meta name="viewport" content="width=840">\n<meta name="referrer" content="no-referrer">\n`,
     `${text(html`<title>${bounded(handover.job.title, 90)}</title>`)}\n<style>${styles}</style>\n</head>\n<body>\n`,
-    `${text(customerPage(handover))}\n${text(fitterPage(handover))}\n</body>\n</html>\n`,
+    `${text(customerPage(handover))}\n${fitter ? `${text(fitterPage(handover))}\n` : ""}</body>\n</html>\n`,
   ].join("");
 }
 

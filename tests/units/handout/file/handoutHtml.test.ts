@@ -30,6 +30,16 @@ describe("the file", () => {
     expect(words).toContain("SSE Release 6.0");
   });
 
+  it("is of the customer's page alone where that is asked", () => {
+    const html = handoutHtml(family, { fitter: false });
+    expect(html.match(/<article /g)).toHaveLength(1);
+    expect(html).toMatch(/<\/html>\n$/);
+    const words = wordsOf(html);
+    expect(words).toContain("Options side by side");
+    expect(words).not.toContain("For the fitter");
+    expect(handoutHtml(family)).toContain("For the fitter");
+  });
+
   it("runs nothing and asks for nothing from outside", () => {
     const html = handoutHtml(
       { ...family, logo: logoDataUrl(new TextEncoder().encode("<svg/>")) },

@@ -1,0 +1,34 @@
+import { loadHandout } from "./loadHandout.ts";
+
+/** A workshop's mark from a file, as it may be placed. @throws an Error in words, naming what is accepted */
+export async function readLogo(file: File): Promise<string> {
+  const { logoDataUrl, MOST_LOGO_BYTES } = await loadHandout();
+  const kB = MOST_LOGO_BYTES / 1000;
+  // asked before it is read: a file may be of any size
+  if (!(file.size <= MOST_LOGO_BYTES))
+    throw new RangeError(`It has ${Math.ceil(file.size / 1000)} kB; a logo file has at most ${kB}.`);
+  const url = madeOf(new Uint8Array(await file.arrayBuffer()), logoDataUrl, kB);
+  await drawn(url);
+  return url;
+}
+
+function madeOf(bytes: Uint8Array, make: (bytes: Uint8Array) => string, kB: number): string {
+  try {
+    return make(bytes);
+  } catch (error) {
+    throw new RangeError(`It is none of PNG, JPEG or SVG; accepted is such a file of at most ${kB} kB.`, {
+      cause: error,
+    });
+  }
+}
+
+/** A file may begin like a picture and be none. */
+async function drawn(url: string): Promise<void> {
+  const image = new Image();
+  image.src = url;
+  try {
+    await image.decode();
+  } catch (error) {
+    throw new RangeError("The browser cannot draw it: the file is damaged, or is no picture.", { cause: error });
+  }
+}
