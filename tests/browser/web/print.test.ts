@@ -224,7 +224,7 @@ describe("the workshop's logo", () => {
 });
 
 describe("the saved file", () => {
-  it("prints the same words as the page does, and asks for nothing", async () => {
+  it("prints the same words in the same places as the page does, and asks for nothing", async () => {
     const { page, close } = await openPage(browser, site);
     await readyToPrint(page);
     await choose(page, /logo/, mark('<rect width="60" height="20"/>'));
@@ -238,6 +238,7 @@ describe("the saved file", () => {
       const [fromFile, fromPage] = [await printed(own), await printed(page)];
       expect(fromFile).toHaveLength(both ? 2 : 1);
       expect(fromFile).toEqual(fromPage);
+      expect(await laidOut(own)).toEqual(await laidOut(page));
       expect(asked.filter((url) => !url.startsWith("data:"))).toEqual([]);
       expect(await own.evaluate(() => document.fonts.check('12px "Sheet"'))).toBe(true);
       await own.close();
@@ -245,6 +246,24 @@ describe("the saved file", () => {
     await close();
   });
 });
+
+/** Where each part of each page stands in print, and the size of its type. */
+async function laidOut(page: Page): Promise<readonly string[]> {
+  await page.emulateMedia({ media: "print" });
+  const parts = await page.locator(".handout.sheet").evaluateAll((sheets) =>
+    sheets.flatMap((sheet) => {
+      const from = sheet.getBoundingClientRect();
+      return Array.from(sheet.querySelectorAll("*"), (part) => {
+        const { left, top, width, height } = part.getBoundingClientRect();
+        const places = [left - from.left, top - from.top, width, height].map((px) => Math.round(px));
+        return `${part.tagName} ${places.join(" ")}, ${getComputedStyle(part).fontSize}`;
+      });
+    }),
+  );
+  await page.emulateMedia({ media: null });
+  expect(parts.length).toBeGreaterThan(100);
+  return parts;
+}
 
 async function savedFile(page: Page): Promise<string> {
   // without the picker, which no test can answer

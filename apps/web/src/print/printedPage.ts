@@ -82,7 +82,8 @@ export class PrintedPage extends LitElement {
   private takeStyles({ handoutStyles }: HandoutParts): void {
     if (this.styled) return;
     this.styled = true;
-    adoptStyles(this.renderRoot as ShadowRoot, [plain, chartStyles, handoutStyles]);
+    // in the order in which a file has them: a picture's own sizes of type come last
+    adoptStyles(this.renderRoot as ShadowRoot, [plain, handoutStyles, chartStyles]);
     // the size of the paper is read from the document only
     const { styleSheet } = handoutStyles;
     if (styleSheet !== undefined) document.adoptedStyleSheets = [...document.adoptedStyleSheets, styleSheet];
