@@ -1,6 +1,6 @@
 /**
  * The layers: apps -> charts, job -> catalogue, sim. Catalogue may import sim; sim imports none of ours. Inside sim the
- * parts do not know one another: stay joins them, answers asks stay. Run by scripts/checkLayers.ts, which also fails when
+ * parts do not know one another: stay joins them, answers asks stay. Run by apps/chores/src/checkLayers.ts, which also fails when
  * no module was found, so that an empty run never passes for a clean one.
  */
 const parts = ["sun", "air", "array", "bank", "loads", "feed"];

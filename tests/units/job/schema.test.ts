@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { schemaFiles } from "../../../scripts/writeSchemas.ts";
+import { schemaFiles } from "../../../apps/chores/src/writeSchemas.ts";
 import { projectFile } from "./helpers.ts";
 
 describe("files made from the schema", () => {

@@ -25,7 +25,7 @@ export function guess(values: Int32Array, row: number, column: number, columns: 
 }
 
 /**
- * Undoes scripts/climate/packPlanes.ts: base64 of a deflate stream that holds, for all planes in turn, first the low
+ * Undoes apps/chores/src/climate/packPlanes.ts: base64 of a deflate stream that holds, for all planes in turn, first the low
  * bytes and then the high bytes of each cell's difference from its guess, signs folded in (0, -1, 1, -2, ...).
  */
 export function unpackPlanes(packed: string, shapes: readonly { rows: number; columns: number }[]): Plane[] {

@@ -1,5 +1,5 @@
 // Named places: NASA SSE Release 6.0 and Deutscher Wetterdienst CLIMAT, values processed.
-// Written by scripts/deriveClimate.ts; do not edit. Credits: shared/climate/SOURCES.md.
+// Written by apps/chores/src/deriveClimate.ts; do not edit. Credits: shared/climate/SOURCES.md.
 export const placesCsv = `id,name,country,lat,lon,elev_m,utc_offset_h,ghi_1,ghi_2,ghi_3,ghi_4,ghi_5,ghi_6,ghi_7,ghi_8,ghi_9,ghi_10,ghi_11,ghi_12,tmax_1,tmax_2,tmax_3,tmax_4,tmax_5,tmax_6,tmax_7,tmax_8,tmax_9,tmax_10,tmax_11,tmax_12,tmin_1,tmin_2,tmin_3,tmin_4,tmin_5,tmin_6,tmin_7,tmin_8,tmin_9,tmin_10,tmin_11,tmin_12,source_id,region,core,temp_quality,temp_min_years,ghi_flag
 au-alice-springs,Alice Springs,AU,-23.80,133.89,547,9.5,7.51,6.92,6.38,5.46,4.41,4.02,4.42,5.23,6.17,6.81,7.24,7.38,37.2,36.3,33.5,29.6,23.8,20.0,20.9,23.7,28.7,32.5,34.7,36.0,22.5,20.9,18.2,13.0,7.7,4.1,3.9,5.7,10.8,15.1,18.3,21.0,NASA-SSE6+DWD-CLIMAT:94326,Australia,1,obs,17,ok
 au-giles,Giles (near Uluru road),AU,-25.03,128.30,599,8,7.41,6.73,6.14,5.14,4.22,3.85,4.25,5.24,6.27,7.08,7.39,7.36,37.6,36.8,34.3,30.3,24.3,20.3,21.1,23.8,28.8,33.0,35.0,36.1,23.8,23.0,21.0,16.8,11.1,7.4,7.3,9.1,13.5,18.4,20.6,22.2,NASA-SSE6+DWD-CLIMAT:94461,Australia,0,obs,18,ok

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { unpackPlanes } from "../../../../packages/catalogue/src/climate/planes.ts";
-import { packPlanes } from "../../../../scripts/climate/packPlanes.ts";
+import { packPlanes } from "../../../../apps/chores/src/climate/packPlanes.ts";
 
 const plane = fc
   .record({ rows: fc.integer({ min: 1, max: 12 }), columns: fc.integer({ min: 1, max: 12 }) })

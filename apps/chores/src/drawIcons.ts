@@ -1,12 +1,12 @@
 /**
  * Draws the installed page's icons as PNG from apps/web/public/mark.svg, which is the drawing. Run after changing it:
- * node --conditions=source --import tsx scripts/drawIcons.ts
+ * node --conditions=source --import tsx apps/chores/src/drawIcons.ts
  */
 import { readFile, writeFile } from "node:fs/promises";
 import { resolve } from "node:path";
-import { launchChromium } from "../tests/browser/chromium.ts";
+import { launchChromium } from "../../../tests/browser/chromium.ts";
 
-const folder = resolve(import.meta.dirname, "../apps/web/public");
+const folder = resolve(import.meta.dirname, "../../web/public");
 
 /** `inset` is the share of each side left as plain paper, so that a round or squircle mask cuts nothing of the drawing. */
 const icons = [

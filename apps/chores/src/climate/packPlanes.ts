@@ -1,5 +1,5 @@
 import { constants, deflateRawSync } from "node:zlib";
-import { guess, type Plane } from "../../packages/catalogue/src/climate/planes.ts";
+import { guess, type Plane } from "../../../../packages/catalogue/src/climate/planes.ts";
 
 /** Packs whole-number tables for unpackPlanes (packages/catalogue/src/climate/planes.ts), which says how. */
 export function packPlanes(planes: readonly Plane[]): string {

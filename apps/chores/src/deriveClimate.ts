@@ -2,9 +2,9 @@ import { createHash } from "node:crypto";
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { gunzipSync } from "node:zlib";
-import { radiationTable } from "../packages/catalogue/src/climate/radiation.ts";
-import { stationPlanes } from "../packages/catalogue/src/climate/stations.ts";
-import type { Plane } from "../packages/catalogue/src/climate/planes.ts";
+import { radiationTable } from "../../../packages/catalogue/src/climate/radiation.ts";
+import { stationPlanes } from "../../../packages/catalogue/src/climate/stations.ts";
+import type { Plane } from "../../../packages/catalogue/src/climate/planes.ts";
 import { csvRows, finite, months } from "./climate/csv.ts";
 import { packPlanes } from "./climate/packPlanes.ts";
 
@@ -19,7 +19,7 @@ if (!folder) {
   console.error("usage: npm run climate -- FOLDER-WITH-THE-CLIMATE-SOURCES");
   process.exit(2);
 }
-const root = join(import.meta.dirname, "..");
+const root = join(import.meta.dirname, "../../..");
 const source = (name: string) => {
   const bytes = readFileSync(join(folder, name));
   return csvRows((name.endsWith(".gz") ? gunzipSync(bytes) : bytes).toString("utf8"));
@@ -126,7 +126,7 @@ function samples(grid: Rows, stationRows: Rows): string {
   });
   return `${JSON.stringify(
     {
-      about: "Rows of the published tables as they stand, written by scripts/deriveClimate.ts",
+      about: "Rows of the published tables as they stand, written by apps/chores/src/deriveClimate.ts",
       credits: [
         "NASA Langley Research Center Atmospheric Science Data Center, SSE Release 6.0",
         "Data basis: Deutscher Wetterdienst, CLIMAT reports, values processed (multi-year means)",
@@ -155,7 +155,7 @@ function hash(text: string): number {
 }
 
 function heading(what: string): string {
-  return `// ${what}.\n// Written by scripts/deriveClimate.ts; do not edit. Credits: shared/climate/SOURCES.md.`;
+  return `// ${what}.\n// Written by apps/chores/src/deriveClimate.ts; do not edit. Credits: shared/climate/SOURCES.md.`;
 }
 
 function packedModule(what: string, values: Record<string, string | number>): string {

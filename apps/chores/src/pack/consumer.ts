@@ -1,6 +1,6 @@
 import { copyFileSync, mkdirSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
-import { readmeBlocks } from "../../tests/fixtures/readme/blocks.ts";
+import { readmeBlocks } from "../../../../tests/fixtures/readme/blocks.ts";
 import { run, type Packed } from "./build.ts";
 
 /**

@@ -14,6 +14,7 @@ const documents = {
   check: "CheckDocument",
   places: "PlacesDocument",
   faults: "FaultsDocument",
+  "line-faults": "LineFaultsDocument",
   year: "YearDocument",
   upgrades: "UpgradesDocument",
 } as const;

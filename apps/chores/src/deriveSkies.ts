@@ -1,7 +1,7 @@
 /**
  * Derives the figures that drawn skies are held to from daily records of irradiation. Run again with:
  *
- *   node --import tsx scripts/deriveSkies.ts FOLDER
+ *   node --import tsx apps/chores/src/deriveSkies.ts FOLDER
  *
  * FOLDER holds one CSV a station (nl-*.csv from KNMI, us-*.csv from TMY3), with the columns date and GHI_kWh_m2_day and, in
  * typical years, source_year. Writes tests/fixtures/skies/STATION.json; nothing else of the records is kept.
@@ -132,14 +132,14 @@ function monthFigures(days: readonly Day[], month: number) {
 
 const folder = process.argv[2];
 if (folder === undefined) throw new Error("give the folder of daily records: deriveSkies.ts FOLDER");
-const out = new URL("../tests/fixtures/skies/", import.meta.url);
+const out = new URL("../../../tests/fixtures/skies/", import.meta.url);
 mkdirSync(out, { recursive: true });
 for (const { record, ...station } of STATIONS) {
   const days = read(join(folder, `${station.id}.csv`), station.latitude_deg);
   const years = days.map((d) => d.year).filter((year) => year > 0);
   const figures = {
     about:
-      "Derived from daily records by scripts/deriveSkies.ts: clearness is irradiation over extraterrestrial; quantiles of " +
+      "Derived from daily records by apps/chores/src/deriveSkies.ts: clearness is irradiation over extraterrestrial; quantiles of " +
       "single days and of every run of five days within a month; lag-1 of days within a month. The records are not here.",
     ...station,
     ...RECORDS[record],

@@ -1,4 +1,5 @@
 import { checkPackage, createPackageFromTarballData, type Problem } from "@arethetypeswrong/core";
+import { execFileSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { homedir } from "node:os";
 import { publint } from "publint";
@@ -28,7 +29,8 @@ function contentFaults({ files }: Packed): string[] {
 
 /** Where this machine keeps things is nobody else's business. */
 function pathFaults({ folder, files }: Packed): string[] {
-  const ours = [process.cwd(), homedir(), "registry.npmjs.org"].filter((path) => path.length > 5);
+  const registry = new URL(execFileSync("npm", ["config", "get", "registry"], { encoding: "utf8" }).trim()).host;
+  const ours = [process.cwd(), homedir(), registry].filter((path) => path.length > 5);
   return files.flatMap((file) => {
     const text = readFileSync(`${folder}/${file}`, "utf8");
     return ours.filter((path) => text.includes(path)).map((path) => `${file} names ${path}`);
