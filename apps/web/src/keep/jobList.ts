@@ -11,7 +11,7 @@ import type { Keeper } from "./keeper.ts";
 import { matches } from "./matches.ts";
 
 /** Rows shown at first; the rest follow on scrolling to them. */
-const PAGE = 60;
+const PAGE = 40;
 
 /** Every job kept on this device, the last changed first. */
 @customElement("job-list")
@@ -59,7 +59,7 @@ export class JobList extends LightElement {
 
   /** Reads each job through the schema once the list stands, so that one that is harmed is seen before it is needed. */
   private async judge(asked: number): Promise<void> {
-    await this.updateComplete;
+    await new Promise((done) => setTimeout(done, 400));
     for (const { id } of this.listed ?? []) {
       if (asked !== this.asked || !this.isConnected) return;
       const why = await this.keeper.whyUnreadable(id).catch(() => null);

@@ -124,6 +124,7 @@ export class Keeper {
 
   /** Puts a new job on the desk and keeps it at once. */
   take(job: JobInput, label = "Open"): OpenJob {
+    this.adoptTyped();
     const taken = this.show(job, null, label);
     taken.changed();
     return taken;
@@ -143,6 +144,8 @@ export class Keeper {
         this.#unreadable(`“${head?.title ?? "A kept job"}” cannot be read`, read.faults, kept.text);
         return false;
       }
+      // whoever has begun to type while the store was slow goes on with that
+      if (this.adoptTyped()) return true;
       this.show(read.job, { id, revision: head?.revision ?? 0, ...(read.older ? { older: kept.text } : {}) });
       return true;
     } catch (error) {
