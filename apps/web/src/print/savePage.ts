@@ -1,12 +1,12 @@
+import fontUrl from "@fontsource-variable/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-wght-normal.woff2?url";
+import { handoutHtml } from "@stayput/handout";
 import { fileNameOf, saveText } from "../share/jobFile.ts";
 import { handoverNow } from "./handoverNow.ts";
-import { loadHandout } from "./loadHandout.ts";
 import type { PrintSettings } from "./printSettings.ts";
 import type { Answered } from "./toPrint.ts";
 
 /** The printed pages as one file that needs nothing else. False where it was called off. */
 export async function savePage(answered: Answered, settings: PrintSettings): Promise<boolean> {
-  const { fontUrl, handoutHtml } = await loadHandout();
   const font = await fontBytes(fontUrl);
   const text = handoutHtml(handoverNow(answered, settings), { font, fitter: settings.fitter });
   return saveText(fileNameOf(answered.job.title, ".handout.html"), text, "text/html");

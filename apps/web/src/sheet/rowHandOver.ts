@@ -1,9 +1,8 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { LightElement } from "../fields/lightElement.ts";
+import { loadHandout } from "../print/loadHandout.ts";
 import { keepLogo, type PrintSettings } from "../print/printSettings.ts";
-import { readLogo } from "../print/readLogo.ts";
-import { savePage } from "../print/savePage.ts";
 import type { ToPrint } from "../print/toPrint.ts";
 import { pickFile } from "../share/jobFile.ts";
 import { blank, type Card } from "./card.ts";
@@ -102,6 +101,7 @@ export class RowHandOver extends LightElement {
     const file = await pickFile(".png,.jpg,.jpeg,.svg,image/png,image/jpeg,image/svg+xml");
     if (file === null) return;
     try {
+      const { readLogo } = await loadHandout();
       this.setLogo(await readLogo(file));
     } catch (error) {
       this.logoFault = `${file.name.slice(0, 80)}: ${error instanceof Error ? error.message : String(error)}`;
@@ -110,6 +110,7 @@ export class RowHandOver extends LightElement {
 
   private readonly save = (): Promise<void> =>
     this.run("The file is saved.", async () => {
+      const { savePage } = await loadHandout();
       return "answered" in this.toPrint && savePage(this.toPrint.answered, this.settings);
     });
 
