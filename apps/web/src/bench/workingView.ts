@@ -1,4 +1,4 @@
-import { sayDays, saySigned } from "@stayput/charts";
+import { sayDays, sayNumber, saySigned } from "@stayput/charts";
 import { html, nothing, type TemplateResult } from "lit";
 import { working, type FigureId } from "../words/working.ts";
 import type { Slip } from "./longDesk.ts";
@@ -43,6 +43,9 @@ export const workingView = (id: FigureId, inputs: readonly Input[], sway: Sway |
   </details>`;
 };
 
+/** To about three figures: a tenth of it shows. */
+const figure = (value: number): string => sayNumber(value, navigator.language, value < 10 ? 2 : value < 100 ? 1 : 0);
+
 const swayView = ({ slip, ask }: Sway): TemplateResult =>
   html`<h4>What moves it most</h4>
     ${
@@ -62,13 +65,13 @@ const swayView = ({ slip, ask }: Sway): TemplateResult =>
                 </tr>
               </thead>
               <tbody>
-                ${slip.answer.rows.map(
+                ${slip.answer.sway.rows.map(
                   (row) =>
                     html`<tr>
                       <th scope="row">${row.name}</th>
-                      <td>${row.now}</td>
-                      <td>${row.more}</td>
-                      <td>${sayDays(row.p50_more, 60, navigator.language)}</td>
+                      <td>${figure(row.now)} ${row.unit}</td>
+                      <td>${figure(row.turned)} ${row.unit}</td>
+                      <td>${sayDays(row.p50Turned, slip.answer!.sway.horizon_days, navigator.language)}</td>
                       <td>${saySigned(row.change_days, navigator.language, 1)}</td>
                     </tr>`,
                 )}

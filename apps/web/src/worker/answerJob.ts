@@ -1,12 +1,19 @@
-import { defaultHorizon_days, explainInParts, watched, type ExplainAnswer, type Study } from "@stayput/sim";
-import { daysOfIt } from "./dayOfIt.ts";
+import {
+  atOnce,
+  dayOfItInParts,
+  defaultHorizon_days,
+  explainInParts,
+  planStudy,
+  watched,
+  type ExplainAnswer,
+  type Study,
+  type StudyPlan,
+} from "@stayput/sim";
 import { pause } from "./pause.ts";
 import type { Update } from "./protocol.ts";
 import { readJob } from "./readJob.ts";
 
 interface Asked {
-  readonly study: Study;
-  readonly horizon_days: number;
   readonly without?: boolean;
   readonly onFirst?: (answer: ExplainAnswer) => void;
 }
@@ -34,27 +41,25 @@ export async function answerJob(
     return;
   }
   const { study, dark } = read;
-  const onFirst = (answer: ExplainAnswer) =>
-    tell({ kind: "average", read, answer, days: daysOfIt(study, dark), took_ms: took_ms() });
   const near_days = near ? nearHorizon_days(study) : defaultHorizon_days;
-  const drawn = await explained({ study, horizon_days: near_days, onFirst }, signal);
+  const nearPlan = planStudy(study, near_days);
+  const onFirst = (answer: ExplainAnswer) => {
+    const days = atOnce(dayOfItInParts(nearPlan)).map(({ hours }) => ({ hours, dark }));
+    tell({ kind: "average", read, answer, days, took_ms: took_ms() });
+  };
+  const drawn = await explained(nearPlan, { onFirst }, signal);
   tell({ kind: "drawn", answer: drawn, took_ms: took_ms() });
-  if (near_days < defaultHorizon_days) {
-    const whole = await explained({ study, horizon_days: defaultHorizon_days }, signal);
-    tell({ kind: "whole", answer: whole, took_ms: took_ms() });
-  }
-  const complete = await explained({ study, horizon_days: defaultHorizon_days, without: true }, signal);
+  const plan = near_days < defaultHorizon_days ? planStudy(study, defaultHorizon_days) : nearPlan;
+  if (plan !== nearPlan) tell({ kind: "whole", answer: await explained(plan, {}, signal), took_ms: took_ms() });
+  const complete = await explained(plan, { without: true }, signal);
   tell({ kind: "complete", answer: complete, took_ms: took_ms() });
 }
 
 /** As far as the picture of charge ever reaches: twice the nights, or a few days. */
 const nearHorizon_days = ({ trip }: Study): number => Math.min(defaultHorizon_days, Math.max(2 * trip.nights, 5) + 1);
 
-function explained(
-  { study, horizon_days, without = false, onFirst }: Asked,
-  signal: AbortSignal,
-): Promise<ExplainAnswer> {
-  return watched(explainInParts(study, { without, horizon_days }), {
+function explained(plan: StudyPlan, { without = false, onFirst }: Asked, signal: AbortSignal): Promise<ExplainAnswer> {
+  return watched(explainInParts(plan.study, { plan, without }), {
     signal,
     pause,
     onPart: ({ soFar }) => soFar !== undefined && onFirst?.(soFar),

@@ -5,6 +5,7 @@ import {
   planStay,
   roundTheYearInParts,
   sizeInParts,
+  swayInParts,
   upgradesInParts,
   watched,
   wiring,
@@ -13,7 +14,9 @@ import {
   type Setup,
   type SizeAnswer,
   type SizeGrid,
+  type Skies,
   type Study,
+  type SwayAnswer,
   type UpgradesAnswer,
   type WiringAnswer,
   type YearAnswer,
@@ -21,7 +24,6 @@ import {
 import { pause } from "./pause.ts";
 import type { Read } from "./protocol.ts";
 import { readJob } from "./readJob.ts";
-import { swayInParts, type SwayRow } from "./sway.ts";
 
 /** Questions that take longer than a frame, each asked when its picture is wanted. */
 export type LongQuestion =
@@ -42,7 +44,10 @@ export type LongAnswer =
       readonly notes: readonly string[];
     }
   | { readonly kind: "upgrades"; readonly upgrades: UpgradesAnswer }
-  | { readonly kind: "sway"; readonly rows: readonly SwayRow[] };
+  | { readonly kind: "sway"; readonly sway: SwayAnswer };
+
+/** Enough skies to put the assumptions in order. */
+const swaySkies: Skies = { seed: 1, draws: 60 };
 
 interface Asking {
   readonly read: Read;
@@ -80,7 +85,7 @@ async function answerTo(question: LongQuestion, { read, part }: Asking): Promise
     case "sizes":
       return sizes(setupCalled(study, question.setup), { read, part });
     case "sway":
-      return { kind: "sway", rows: await part(swayInParts(study, setupCalled(study, question.setup))) };
+      return { kind: "sway", sway: await part(swayInParts(study, setupCalled(study, question.setup), swaySkies)) };
   }
 }
 

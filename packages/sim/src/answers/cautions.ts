@@ -3,8 +3,17 @@ import type { Setup } from "../study.ts";
 import type { Caution } from "./types.ts";
 import { feedCautions } from "./wiring.ts";
 
+/** Following the wires takes as long as a few skies, and no sky changes what is found: kept for as long as the plan is. */
+const known = new WeakMap<SetupPlan, readonly Caution[]>();
+
 /** What the person must be told of a setup, each once. */
-export function cautionsOf({ setup, bank, plan }: SetupPlan): Caution[] {
+export function cautionsOf(setupPlan: SetupPlan): readonly Caution[] {
+  const found = known.get(setupPlan) ?? cautionsFor(setupPlan);
+  known.set(setupPlan, found);
+  return found;
+}
+
+function cautionsFor({ setup, bank, plan }: SetupPlan): Caution[] {
   const cautions: Caution[] = [];
   const say = (code: string, text: string) => cautions.push({ code, text });
   const stranded = setup.loads.filter((load) =>

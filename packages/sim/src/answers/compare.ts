@@ -11,7 +11,7 @@ import { refillHours } from "./refill.ts";
 import { newTally, setupAnswer, tallyDraw, tallyFixed, type Tally } from "./setupAnswer.ts";
 
 /** As for `explain`, and what mass may still be added. */
-export interface CompareOptions extends Omit<ExplainOptions, "without"> {
+export interface CompareOptions extends Omit<ExplainOptions, "without" | "plan"> {
   /** mass that may still be added to what is fitted now [kg]; null: not known */
   readonly payload_kg?: number | null | undefined;
 }

@@ -1,8 +1,9 @@
-import { drawCount, harvest, planSetup, planStay, shine, skyOf, type Skies, type StayPlan } from "../stay/index.ts";
+import { drawCount, harvest, shine, skyOf, type Skies, type StayPlan } from "../stay/index.ts";
 import { arrivalHour } from "../stay/stayPlan.ts";
 import type { Study } from "../study.ts";
 import { checkSkies } from "./checkSkies.ts";
 import { atOnce, type InParts } from "./inParts.ts";
+import { planStudy, type StudyPlan } from "./planStudy.ts";
 import { newTally, setupAnswer, tallyDraw, tallyFixed, type Tally } from "./setupAnswer.ts";
 import type { ExplainAnswer } from "./types.ts";
 
@@ -15,6 +16,8 @@ export const defaultSkies: Skies = { seed: 1, draws: 200 };
 export interface ExplainOptions {
   readonly skies?: Skies | undefined;
   readonly horizon_days?: number | undefined;
+  /** `study` as `planStudy` made it ready, to spare doing so again; the horizon is then its own */
+  readonly plan?: StudyPlan | undefined;
   /** leave out "days without each load", the dearest part */
   readonly without?: boolean | undefined;
 }
@@ -33,10 +36,13 @@ export const explain = (study: Study, options: ExplainOptions = {}): ExplainAnsw
 export function* explainInParts(study: Study, options: ExplainOptions = {}): InParts<ExplainAnswer> {
   const skies = options.skies ?? defaultSkies;
   checkSkies(skies);
+  if (options.plan !== undefined && options.plan.study !== study)
+    throw new RangeError("plan must be of the study asked, got another's");
   const draws = drawCount(skies);
-  const plan = planStay(study.climate, study.trip, horizonUnder(skies, options.horizon_days ?? defaultHorizon_days));
-  const tallies = study.setups.map((setup) =>
-    newTally(planSetup(plan, setup), draws, { without: options.without ?? true, band: true }),
+  const { stay: plan, setups } =
+    options.plan ?? planStudy(study, horizonUnder(skies, options.horizon_days ?? defaultHorizon_days));
+  const tallies = setups.map((setupPlan) =>
+    newTally(setupPlan, draws, { without: options.without ?? true, band: true }),
   );
 
   shine(plan, plan.meanClearness);

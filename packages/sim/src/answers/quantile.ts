@@ -6,8 +6,11 @@ import type { Days, Spread } from "./types.ts";
  */
 export function nearestRank(sorted: ArrayLike<number>, share: number): number {
   if (sorted.length === 0) throw new RangeError("quantile needs at least one value, got none");
-  return sorted[Math.max(0, Math.ceil(share * sorted.length - 1e-9) - 1)]!;
+  return sorted[rankOf(share, sorted.length)]!;
 }
+
+/** Where that value stands among so many sorted ones, from 0. */
+export const rankOf = (share: number, count: number): number => Math.max(0, Math.ceil(share * count - 1e-9) - 1);
 
 /** Hours (NaN: did not happen) as days; null where it did not. */
 export const daysOf = (hours: number): Days => (hours >= 0 && hours < Infinity ? hours / 24 : null);

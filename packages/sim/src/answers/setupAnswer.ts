@@ -9,13 +9,14 @@ import {
   type Ledger,
   type SetupPlan,
 } from "../stay/index.ts";
+import { bandOf } from "./band.ts";
 import { cautionsOf } from "./cautions.ts";
 import { foodAfter } from "./food.ts";
 import { fridgesOf } from "./fridges.ts";
 import { peaksOf } from "./peaks.ts";
-import { daysOf, nearestRank, spreadOf } from "./quantile.ts";
+import { daysOf, spreadOf } from "./quantile.ts";
 import { lossesOf, sunOf, useOf } from "./whereItGoes.ts";
-import type { Autonomy, ChargeBand, SetupAnswer } from "./types.ts";
+import type { Autonomy, SetupAnswer } from "./types.ts";
 
 /** The fixed skies: no sun at all, and every day at its month's clearness. */
 interface FixedSky {
@@ -106,7 +107,7 @@ export function setupAnswer(tally: Tally): SetupAnswer {
     fridges: fridgesOf(setupPlan),
     peaks: peaksOf(setupPlan, average.found),
     cautions: cautionsOf(setupPlan),
-    charge: bandOf(tally),
+    charge: bandOf(tally.average.shown, dark.shown, tally.shown.slice(0, tally.drawn)),
   };
 }
 
@@ -127,26 +128,4 @@ function withoutEach({ without, setupPlan, drawn }: Tally): SetupAnswer["without
     const hours = drawn === 0 ? [average.drop_h] : drop_h.subarray(0, drawn);
     return { load: id, name, days: daysOf(average.drop_h), daysP50: spreadOf(hours).p50 };
   });
-}
-
-/** Shown charge by hour, rounded to a tenth of a percent: finer is not to be seen, and a third of the bytes. */
-function bandOf({ shown, drawn, dark, average, setupPlan }: Tally): ChargeBand {
-  const rounded = (series: ArrayLike<number>) => Array.from(series, (value) => Math.round(value * 1000) / 1000);
-  const drawnSoFar = drawn === 0 || shown.length === 0 ? [average.shown] : shown.slice(0, drawn);
-  const column = new Float32Array(drawnSoFar.length);
-  const band = { p10: [] as number[], p50: [] as number[], p90: [] as number[] };
-  for (let hour = 0; hour <= setupPlan.parked.hours; hour++) {
-    drawnSoFar.forEach((series, draw) => (column[draw] = series[hour]!));
-    column.sort();
-    band.p10.push(nearestRank(column, 0.1));
-    band.p50.push(nearestRank(column, 0.5));
-    band.p90.push(nearestRank(column, 0.9));
-  }
-  return {
-    p10: rounded(band.p10),
-    p50: rounded(band.p50),
-    p90: rounded(band.p90),
-    average: rounded(average.shown),
-    dark: rounded(dark.shown),
-  };
 }

@@ -199,12 +199,9 @@ const liftedSource = (source: Source, bank: Standing): Source => ({
 });
 
 function relayInto(circuit: FeedCircuit, source_V: number, bank: Standing): number {
-  const most = (amps_A: number) =>
-    Math.min(
-      relayAmps_A(circuit, source_V, bank.behind_V, bank.resistance_Ohm),
-      bank.acceptsAt_A(source_V - amps_A * circuit.resistance_Ohm),
-    );
-  return meets(most, Math.min(circuit.spare_A, bank.accepts_A));
+  const passes_A = relayAmps_A(circuit, source_V, bank.behind_V, bank.resistance_Ohm);
+  const takes_A = (amps_A: number) => bank.acceptsAt_A(source_V - amps_A * circuit.resistance_Ohm);
+  return meets(takes_A, Math.min(passes_A, circuit.spare_A, bank.accepts_A));
 }
 
 /** A relay is held by whatever, lifted alone, would let most more through. */
