@@ -8,7 +8,7 @@ export class Refusal extends Error {
   constructor(
     /** the file, or "standard input" */
     readonly file: string,
-    readonly faults: readonly Pick<Fault, "message" | "line">[],
+    readonly faults: readonly (Pick<Fault, "message"> & Partial<Fault>)[],
   ) {
     super(`${file} is not valid`);
   }

@@ -4,7 +4,10 @@ import { Misuse } from "./faults.ts";
 /** Options that verbs share, one row each. A verb names those it takes. */
 export const optionTable = {
   json: { value: null, help: "print one JSON document" },
+  lines: { value: null, help: "JSON Lines: a job a line in, a document or its faults a line out" },
+  progress: { value: null, help: "tell how far long work is, on standard error" },
   setup: { value: "ID", help: "only this setup" },
+  to: { value: "ID", help: "the setup proposed (the second)" },
   month: { value: "1-12", help: "as if the trip began in this month" },
   seed: { value: "N", help: "seed of the drawn skies (1)" },
   draws: { value: "N", help: "how many skies are drawn (200)" },
@@ -25,7 +28,10 @@ export type OptionName = keyof typeof optionTable;
 
 export interface Options {
   readonly json: boolean;
+  readonly lines: boolean;
+  readonly progress: boolean;
   readonly setup: string | null;
+  readonly to: string | null;
   readonly month: number | null;
   readonly seed: number;
   readonly draws: number | null;
@@ -51,10 +57,13 @@ export function readOptions(given: Given): Options {
     wholeNumber(name, text(name), least, most);
   return {
     json: given["json"] === true,
+    lines: given["lines"] === true,
+    progress: given["progress"] === true,
     setup: text("setup"),
+    to: text("to"),
     month: whole("month", 1, 12),
     seed: whole("seed", 0, 2 ** 32 - 1) ?? 1,
-    draws: whole("draws", 10, 5000),
+    draws: whole("draws", 1, 5000),
     skies: text("skies"),
     nights: whole("nights", 1, 60),
     chance: readChance(text("chance")),

@@ -8,29 +8,34 @@ import { verbs } from "./verbs/index.ts";
 
 /** What a command came to. */
 export interface Outcome {
-  /** 0 done, 1 what was given is invalid, 2 misuse */
-  readonly code: 0 | 1 | 2;
-  /** all of standard output: the answer, or nothing */
+  /** 0 done, 1 what was given is invalid, 2 misuse, 128 and a signal's number where it was stopped by that */
+  readonly code: number;
+  /** what is left to put on standard output: the answer, or nothing */
   readonly answer: string;
 }
 
 /** The whole command line but its streams: from the words after the program's name to an answer and an exit code. */
 export async function stayput(words: readonly string[], io: Io): Promise<Outcome> {
   try {
-    return { code: 0, answer: await answered(words, io) };
+    return await outcome(words, io);
   } catch (error) {
     return { code: told(error, io.say), answer: "" };
   }
 }
 
-async function answered(words: readonly string[], io: Io): Promise<string> {
+async function outcome(words: readonly string[], io: Io): Promise<Outcome> {
   const command = readCommand(words);
-  if (command.does === "help") return help(verbs);
-  if (command.does === "version") return `${manifest.version}\n`;
-  if (command.does === "verb-help") return verbHelp(command.verb);
-  const run = await command.verb.load();
-  return run(command.request, io);
+  if (command.does === "help") return done(help(verbs));
+  if (command.does === "version") return done(`${manifest.version}\n`);
+  if (command.does === "verb-help") return done(verbHelp(command.verb));
+  const { verb, request } = command;
+  const run = await verb.load();
+  if (!request.options.lines) return done(await run(request, io));
+  const { runLines } = await import("./lines/runLines.ts");
+  return { code: await runLines(run, request, io), answer: "" };
 }
+
+const done = (answer: string): Outcome => ({ code: 0, answer });
 
 function told(error: unknown, say: Io["say"]): 1 | 2 {
   if (error instanceof Misuse) {

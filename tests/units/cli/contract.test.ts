@@ -1,7 +1,7 @@
 import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { CompareAnswer, ExplainAnswer, MatchAnswer, SizeAnswer } from "@stayput/sim";
+import type { CompareAnswer, ExplainAnswer, MatchAnswer, SizeAnswer, UpgradesAnswer, YearAnswer } from "@stayput/sim";
 import stringWidth from "string-width";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { job } from "./job.ts";
@@ -172,7 +172,7 @@ describe("hours", { timeout: 60_000 }, () => {
 
 describe("the verbs that answer a job in text and JSON", { timeout: 60_000 }, () => {
   const demos = ["shared/demo/family-caravan.json", "shared/demo/bush-camper.json"];
-  const jobVerbs = ["explain", "compare", "size", "wiring", "match"];
+  const jobVerbs = ["explain", "compare", "size", "year", "upgrades", "wiring", "match"];
   const cases = jobVerbs.flatMap((verb) => demos.map((demo) => [verb, demo] as const));
 
   it.each(cases)("%s %s fits 80 columns and holds no holes", async (verb, demo) => {
@@ -182,7 +182,8 @@ describe("the verbs that answer a job in text and JSON", { timeout: 60_000 }, ()
       expect(err).toMatch(/match: nothing was given; accepted is/);
       return;
     }
-    expect({ code, err }).toEqual({ code: 0, err: "" });
+    expect(code).toBe(0);
+    expect(err).toMatch(verb === "upgrades" ? /^to setup [\w-]+; --to chooses another: / : /^$/);
     for (const line of out.split("\n")) expect(stringWidth(line), line).toBeLessThanOrEqual(80);
     expect(out.replaceAll("\n", "")).not.toMatch(/\p{Cc}|NaN|undefined|null|Infinity|\[object/u);
     const printed = JSON.parse((await stayput([verb, join(root, demo), "--json", ...draws])).out) as object;
@@ -205,6 +206,44 @@ describe("the verbs that answer a job in text and JSON", { timeout: 60_000 }, ()
     expect(answer.staircases.map(({ chemistry }) => chemistry)).toEqual(["lfp"]);
     for (const { chance } of answer.staircases[0]!.corners) expect(chance).toBeGreaterThanOrEqual(0.8);
     expect((await stayput(["size", file, ...asked])).out).toMatch(/^> {2}lithium/m);
+  });
+
+  it("year says in which months each setup is good, and says every month once", async () => {
+    const { code, out, err } = await stayput(["year", file, "--draws", "10"]);
+    expect({ code, err }).toEqual({ code: 0, err: "" });
+    expect(out).toMatch(/^A {2}Now: /m);
+    const months = [...out.matchAll(/^(\w+) .*%$/gm)].map(([, month]) => month);
+    expect(months).toHaveLength(12);
+    expect([months[0], months[11]]).toEqual(["January", "December"]);
+    const one = JSON.parse(
+      (await stayput(["year", file, "--json", "--setup", "more", "--draws", "5"])).out,
+    ) as YearAnswer;
+    expect(one.setups.map(({ id, months: all }) => [id, all.length])).toEqual([["more", 12]]);
+  });
+
+  it("upgrades goes from the first setup or that of --setup to the second or that of --to", async () => {
+    const ask = async (...args: string[]) => {
+      const { out } = await stayput(["upgrades", file, "--json", "--draws", "10", ...args]);
+      return JSON.parse(out) as UpgradesAnswer;
+    };
+    const there = await ask();
+    const back = await ask("--setup", "more");
+    expect([there.from, there.to, back.from, back.to]).toEqual(["now", "more", "more", "now"]);
+    expect(there.days.before).toBeCloseTo(back.days.after, 9);
+    expect(there.changes.map(({ id }) => id)).toEqual(["bank", "panels"]);
+    const text = (await stayput(["upgrades", file, "--draws", "10"])).out;
+    for (const row of ["as it is", "the bank alone", "panels and charger alone", "all together"])
+      expect(text).toMatch(new RegExp(`^${row} `, "m"));
+  });
+
+  it("upgrades wants two setups, and a proposal that is there", async () => {
+    const single = JSON.stringify({ ...job, setups: job.setups.slice(0, 1) });
+    const one = await stayput(["upgrades", "-"], single);
+    expect(one).toMatchObject({ code: 1, out: "" });
+    expect(one.err).toMatch(/setups: one setup was given; accepted are two or more/);
+    const lost = await stayput(["upgrades", file, "--to", "now"]);
+    expect(lost).toMatchObject({ code: 2, out: "" });
+    expect(lost.err).toMatch(/--to: there is no setup "now"; accepted: more/);
   });
 
   it("wiring knows the other setups even where one is asked for", async () => {
@@ -231,7 +270,7 @@ describe("check and places", { timeout: 60_000 }, () => {
     const { code, out, err } = await stayput(["check", file]);
     expect({ code, err }).toEqual({ code: 0, err: "" });
     expect(out.replace(/\s+/g, " ")).toMatch(
-      /^Valid\. Test job: Upington.*4 nights from 10 January; 2 loads, 2 setups\. /,
+      /^Valid\. Test job\. Upington.*4 nights from 10 January; 2 loads, 2 setups\. /,
     );
     expect(JSON.parse((await stayput(["check", file, "--json"])).out)).toMatchObject({ valid: true, nights: 4 });
   });

@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { job } from "./job.ts";
-import { cutShort, spawned } from "./stayput.ts";
+import { cutShort, interrupted, spawned } from "./stayput.ts";
 
 let dir: string;
 let file: string;
@@ -34,5 +34,35 @@ describe("the command as its own process", { timeout: 60_000 }, () => {
   it("takes a reader that closes the pipe early for no fault", async () => {
     const { code, out, err } = await cutShort(["explain", file, "--json", "--draws", "10"]);
     expect({ code, out, err }).toEqual({ code: 0, out: '{"title":"', err: "" });
+  });
+
+  it.each([
+    ["SIGINT", 130],
+    ["SIGTERM", 143],
+  ] as const)("leaves whole lines behind on %s, and ends with %i", async (signal, expected) => {
+    const line = `${JSON.stringify(job)}\n`;
+    const { code, out, err } = await interrupted(
+      ["explain", "-", "--lines", "--draws", "10"],
+      line.repeat(300),
+      signal,
+    );
+    expect({ code, err }).toEqual({ code: expected, err: "" });
+    expect(out.endsWith("}\n")).toBe(true);
+    const lines = out.trimEnd().split("\n");
+    for (const each of lines) expect(JSON.parse(each)).toMatchObject({ title: "Test job" });
+    expect(lines.length).toBeLessThan(300);
+  });
+
+  it("hears a request to stop while it waits for a line", async () => {
+    const { code, out } = await interrupted(["check", "-", "--lines"], `${JSON.stringify(job)}\n`, "SIGINT");
+    expect(code).toBe(130);
+    expect(out.split("\n")).toHaveLength(2);
+  });
+
+  it("takes a reader of lines that closes the pipe early for no fault", async () => {
+    const lines = join(dir, "jobs.jsonl");
+    await writeFile(lines, `${JSON.stringify(job)}\n`.repeat(20));
+    const { code, out, err } = await cutShort(["check", lines, "--lines"]);
+    expect({ code, out, err }).toEqual({ code: 0, out: '{"valid":t', err: "" });
   });
 });

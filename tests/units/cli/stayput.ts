@@ -12,11 +12,22 @@ export interface Outcome {
 }
 
 /** The command line in this process: all of it but `main.ts`, which only has the streams. */
-export async function stayput(args: readonly string[], input: string | Buffer = ""): Promise<Outcome> {
+export async function stayput(
+  args: readonly string[],
+  input: string | Buffer = "",
+  stop: AbortSignal = new AbortController().signal,
+): Promise<Outcome> {
   const said: string[] = [];
   const stdin = Readable.from([Buffer.from(input)]);
-  const { code, answer } = await inProcess(args, { stdin, say: (line) => said.push(`${line}\n`) });
-  return { code, out: answer, err: said.join("") };
+  const written: string[] = [];
+  const { code, answer } = await inProcess(args, {
+    stdin,
+    say: (line) => void said.push(`${line}\n`),
+    watched: false,
+    write: (text) => Promise.resolve(void written.push(text)),
+    stopping: () => stop,
+  });
+  return { code, out: written.join("") + answer, err: said.join("") };
 }
 
 const launch = ["--conditions=source", "--import", "tsx", "apps/cli/src/main.ts"];
@@ -46,5 +57,20 @@ export function cutShort(args: readonly string[]): Promise<Outcome> {
     execFile("bash", ["-c", shell], { cwd: root, timeout: 60_000 }, (error, out, err) =>
       resolve({ code: error === null ? 0 : codeOf(error), out, err }),
     );
+  });
+}
+
+/** The real command with its input held open, sent a signal once it has written a first line. */
+export function interrupted(args: readonly string[], input: string, signal: NodeJS.Signals): Promise<Outcome> {
+  return new Promise((resolve) => {
+    const child = execFile(
+      process.execPath,
+      [...launch, ...args],
+      { cwd: root, maxBuffer: 100e6, timeout: 60_000 },
+      (error, out, err) => resolve({ code: error === null ? 0 : codeOf(error), out, err }),
+    );
+    child.stdin?.on("error", () => undefined);
+    child.stdin?.write(input);
+    child.stdout?.once("data", () => child.kill(signal));
   });
 }

@@ -1,4 +1,4 @@
-import type { Job, ParsedJob, Refused, Resolved } from "@stayput/job";
+import type { Job, Resolved } from "@stayput/job";
 import { Misuse, Refusal } from "../faults.ts";
 import type { Options } from "../options.ts";
 import { readText } from "./readText.ts";
@@ -17,34 +17,26 @@ export interface JobRead extends Resolved {
 export async function readJob(operand: string, options: Pick<Options, "month" | "setup">, io: Io): Promise<JobRead> {
   const file = operand === "-" ? "standard input" : operand;
   const text = await readText(operand, io.stdin);
-  const parsed = await parse(text);
+  const { readJobText, resolve } = await import("@stayput/job");
+  const parsed = await readJobText(text);
   if (!parsed.ok) throw new Refusal(file, parsed.faults);
-  const { resolve } = await import("@stayput/job");
   const job = { ...parsed.job, setups: [...chosenSetups(parsed.job.setups, options.setup)] };
   const resolved = await resolve(job, options.month === null ? {} : { month: options.month });
   if (!resolved.ok) throw new Refusal(file, resolved.faults);
   return { ...resolved, notes: [...parsed.notes, ...resolved.notes], job };
 }
 
-/** Quantities typed in words need the units library, which takes a while to load: only where plain numbers do not do. */
-async function parse(text: string): Promise<ParsedJob | Refused> {
-  const { parseJobText } = await import("@stayput/job");
-  const plain = parseJobText(text);
-  if (plain.ok) return plain;
-  const { words } = await import("@stayput/job/quantities");
-  return parseJobText(text, { words });
-}
-
 /** The setup of an id, as a list of one; all of them for null. @throws Misuse where there is none of that id */
 export function chosenSetups<One extends { readonly id: string }>(
   setups: readonly One[],
   id: string | null,
+  option: "setup" | "to" = "setup",
 ): readonly One[] {
   if (id === null) return setups;
   const found = setups.filter((setup) => setup.id === id);
   if (found.length > 0) return found;
   const known = setups.map((setup) => setup.id).join(", ");
-  throw new Misuse(`--setup: there is no setup ${JSON.stringify(id.slice(0, 60))}; accepted: ${known}`);
+  throw new Misuse(`--${option}: there is no setup ${JSON.stringify(id.slice(0, 60))}; accepted: ${known}`);
 }
 
 /** What was assumed of some of the setups, and of the job as a whole; what was assumed of the others is left out. */

@@ -1,6 +1,4 @@
-import type { Readable } from "node:stream";
 import { Refusal } from "../faults.ts";
-import { readText } from "./readText.ts";
 
 const MOST_TOLD = 20;
 /** Rows of one file: as many skies as `--draws` allows. */
@@ -13,10 +11,8 @@ export const MOST_SKIES = 5000;
  * @param days columns that there must be at least: the nights of the trip and one, as arrival is in the afternoon
  * @throws Refusal with every fault, by line and column
  */
-export async function readSkies(file: string, stdin: Readable, days: number): Promise<number[][]> {
-  const lines = (await readText(file, stdin))
-    .split(/\r?\n/u)
-    .map((text, i) => ({ line: i + 1, cells: text.split(",") }));
+export function readSkies(file: string, text: string, days: number): number[][] {
+  const lines = text.split(/\r?\n/u).map((row, i) => ({ line: i + 1, cells: row.split(",") }));
   const rows = lines.filter(({ cells }) => cells.some((cell) => cell.trim() !== ""));
   const [first] = rows;
   const data = first?.cells.every((cell) => Number.isNaN(numberOf(cell))) === true ? rows.slice(1) : rows;
@@ -29,6 +25,9 @@ export async function readSkies(file: string, stdin: Readable, days: number): Pr
   if (faults.length > 0) throw new Refusal(file, faults);
   return data.map(({ cells }) => cells.map(numberOf));
 }
+
+/** Whether a text holds skies for some trip. @throws Refusal with every fault */
+export const checkSkiesText = (file: string, text: string): void => void readSkies(file, text, 1);
 
 type Told = Refusal["faults"][number];
 interface Row {

@@ -15,7 +15,6 @@ export async function readText(operand: string, stdin: Readable): Promise<string
   const handle = await opened(operand);
   try {
     const stat = await handle.stat();
-    if (stat.isDirectory()) throw new Misuse(`${operand} is a directory; a file is needed`);
     if (stat.isFile() && stat.size > MOST_BYTES) throw tooLarge(operand, `${stat.size} bytes`);
     return decoded(operand, await gathered(operand, handle.createReadStream({ autoClose: false })));
   } finally {
@@ -32,7 +31,19 @@ const reasons: Readonly<Record<string, string>> = {
   ELOOP: "its links go round in a circle",
 };
 
+/** A file's bytes as a stream. @throws Misuse where there is no such file to read */
+export async function openedFile(path: string): Promise<Readable> {
+  return (await opened(path)).createReadStream();
+}
+
 async function opened(path: string): ReturnType<typeof open> {
+  const handle = await openHandle(path);
+  if (!(await handle.stat()).isDirectory()) return handle;
+  await handle.close();
+  throw new Misuse(`${path.slice(0, 300)} is a directory; a file is needed`);
+}
+
+async function openHandle(path: string): ReturnType<typeof open> {
   try {
     return await open(path, "r");
   } catch (error) {

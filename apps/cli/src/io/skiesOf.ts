@@ -2,6 +2,7 @@ import type { Skies, Study } from "@stayput/sim";
 import { Misuse } from "../faults.ts";
 import type { Options } from "../options.ts";
 import { readSkies } from "./readSkies.ts";
+import { readText } from "./readText.ts";
 import type { Io } from "./streams.ts";
 
 const DRAWS = 200;
@@ -14,7 +15,8 @@ const DRAWS = 200;
 export async function skiesOf(operand: string, { trip }: Study, options: Options, io: Io): Promise<Skies> {
   const { seed, draws, skies } = options;
   if (skies === null) return { seed, draws: draws ?? DRAWS };
-  if (skies === "-" && operand === "-") throw new Misuse("standard input holds the job or the skies, not both");
-  const rows = await readSkies(skies, io.stdin, trip.nights + 1);
+  if (io.skies === undefined && skies === "-" && operand === "-")
+    throw new Misuse("standard input holds the job or the skies, not both");
+  const rows = readSkies(skies, io.skies ?? (await readText(skies, io.stdin)), trip.nights + 1);
   return { rows: rows.slice(0, draws ?? rows.length) };
 }

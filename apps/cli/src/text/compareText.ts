@@ -1,7 +1,8 @@
 import type { CompareAnswer, ComparedSetup } from "@stayput/sim";
 import { gainSaid } from "./gainSaid.ts";
 import { standing, titled, type Of } from "./headAndFoot.ts";
-import { heading, letterOf } from "./heading.ts";
+import { assumedOf, grouped } from "./grouped.ts";
+import { heading, lettered, letterOf } from "./heading.ts";
 import { lasting } from "./lasting.ts";
 import { hoursSaid, percent, signed, thousands, whole } from "./numbers.ts";
 import { plain } from "./plain.ts";
@@ -20,7 +21,7 @@ export function compareText(sheet: Sheet): string {
   const [first, ...others] = answer.setups;
   const against = `A (${plain(first?.name ?? "", 40)})`;
   const gains = others.map((setup, i) =>
-    wrap(gainSaid(setup, against, answer.horizon_days, currency), { first: `${letterOf(i + 1)}  `, hang: 3 }),
+    wrap(gainSaid(setup, against, answer.horizon_days, currency), lettered(i + 1)),
   );
   const sections = [
     titled(sheet, answer.nights),
@@ -29,7 +30,7 @@ export function compareText(sheet: Sheet): string {
     [heading("What they take"), ...takes(answer.setups, currency)],
     [heading("What flattens them"), ...flattens(answer.setups)],
     cautions(answer.setups),
-    [heading("Taken as given"), ...[...assumed.map((text) => plain(text, 600)), standing(answer)].flatMap(item)],
+    [heading("Taken as given"), ...assumedOf(assumed, answer.setups), ...item(standing(answer))],
   ];
   const said = sections.filter((lines) => lines.length > 0).map((lines) => lines.join("\n"));
   return `${said.join("\n\n")}\n`;
@@ -78,9 +79,6 @@ function flattens(setups: readonly ComparedSetup[]): string[] {
 
 /** Each caution once, with the letters of the setups that it is for. */
 function cautions(setups: readonly ComparedSetup[]): string[] {
-  const letters = new Map<string, string[]>();
-  setups.forEach((setup, i) => {
-    for (const { text } of setup.cautions) letters.set(text, [...(letters.get(text) ?? []), letterOf(i)]);
-  });
-  return [...letters].flatMap(([text, of]) => item(`${of.join(", ")}: ${plain(text, 600)}`));
+  const lines = grouped(setups.map((setup) => setup.cautions.map(({ text }) => text)));
+  return lines.length === 0 ? [] : [heading("What to mind"), ...lines];
 }

@@ -1,8 +1,9 @@
 import type { ExplainAnswer, SetupAnswer } from "@stayput/sim";
 import { chargeKey, chargePicture } from "./chargePicture.ts";
-import { food } from "./food.ts";
+import { food, passesInFood } from "./food.ts";
+import { assumedOf, grouped } from "./grouped.ts";
 import { standing, titled } from "./headAndFoot.ts";
-import { heading, letterOf } from "./heading.ts";
+import { heading, lettered, letterOf } from "./heading.ts";
 import { lasting } from "./lasting.ts";
 import { peaks } from "./peaks.ts";
 import { plain } from "./plain.ts";
@@ -16,19 +17,26 @@ export function explainText(sheet: Sheet): string {
   const { answer } = sheet;
   const sections = [
     titled(sheet, answer.nights),
-    ...answer.setups.map((setup, i) =>
-      wrap(sentence(setup, answer, answer.setups[i - 1]), { first: `${letterOf(i)}  `, hang: 3 }),
-    ),
+    ...answer.setups.map((setup, i) => wrap(sentence(setup, answer, answer.setups[i - 1]), lettered(i))),
     [heading("How long it lasts"), ...lasting(answer)],
     ...answer.setups.flatMap((setup, i) => setupSections(setup, letterOf(i), answer)),
+    mind(answer.setups),
     [heading("Charge against days"), ...wrap(chargeKey(answer)), "", ...chargePicture(answer)],
-    [heading("Taken as given"), ...[...sheet.assumed.map((text) => plain(text, 600)), standing(answer)].flatMap(item)],
+    [heading("Taken as given"), ...assumedOf(sheet.assumed, answer.setups), ...item(standing(answer))],
   ];
-  return `${sections.map((lines) => lines.join("\n")).join("\n\n")}\n`;
+  const said = sections.filter((lines) => lines.length > 0).map((lines) => lines.join("\n"));
+  return `${said.join("\n\n")}\n`;
 }
 
 function setupSections(setup: SetupAnswer, letter: string, { horizon_days }: ExplainAnswer): string[][] {
   const goes = [heading("Where it goes", `${letter}  ${plain(setup.name, 50)}`), ...whereItGoes(setup, horizon_days)];
-  const notes = [...setup.cautions.map(({ text }) => plain(text, 600)).flatMap(item), ...peaks(setup), ...food(setup)];
-  return [goes, sunUsed(setup), notes].filter((lines) => lines.length > 0);
+  return [goes, sunUsed(setup)];
+}
+
+/** Cautions, heavy loads and the food: each once, with the letters of the setups that it is said of. */
+function mind(setups: readonly SetupAnswer[]): string[] {
+  const rule = setups.some(passesInFood) ? item("The food authority of the place sets the rule to follow.") : [];
+  const kinds = [(setup: SetupAnswer) => setup.cautions.map(({ text }) => text), peaks, food];
+  const lines = [...kinds.flatMap((said) => grouped(setups.map(said))), ...rule];
+  return lines.length === 0 ? [] : [heading("What to mind"), ...lines];
 }

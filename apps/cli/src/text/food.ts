@@ -1,19 +1,20 @@
 import type { FridgeAnswer, SetupAnswer } from "@stayput/sim";
 import { hoursSaid, whole } from "./numbers.ts";
 import { plain } from "./plain.ts";
-import { item } from "./wrap.ts";
 
 /** Hours for the food once the loads have dropped, and how each fridge fares while it has power. */
 export function food({ food: hours, fridges }: SetupAnswer): string[] {
-  return [...afterCutOff(hours), ...fridges.map(powered)].flatMap(item);
+  return [...afterCutOff(hours), ...fridges.map(powered)];
 }
+
+/** Whether its food warms past 5 °C after a cut-off. */
+export const passesInFood = ({ food: { hoursFromCutOffTo5C } }: SetupAnswer): boolean => hoursFromCutOffTo5C !== null;
 
 function afterCutOff({ hoursFromCutOffTo5C, hoursFromCutOffTo8C, hoursAbove5C }: SetupAnswer["food"]): string[] {
   if (hoursFromCutOffTo5C === null) return [];
   const to8 = hoursFromCutOffTo8C === null ? "" : `, 8 °C after ${hoursSaid(hoursFromCutOffTo8C)}`;
   const above = hoursAbove5C === null ? "; power does not come back" : `; above 5 °C for ${hoursSaid(hoursAbove5C)}`;
-  const rule = "The food authority of the place sets the rule to follow.";
-  return [`Once flat, the food passes 5 °C after ${hoursSaid(hoursFromCutOffTo5C)}${to8}${above}. ${rule}`];
+  return [`Once flat, the food passes 5 °C after ${hoursSaid(hoursFromCutOffTo5C)}${to8}${above}.`];
 }
 
 function powered(fridge: FridgeAnswer): string {

@@ -13,9 +13,9 @@ export interface Of {
 }
 
 /** The first paragraph of every answer. */
-export function titled({ title, customer, place, arrive }: Of, nights: number): string[] {
+export function titled({ title, customer, place, arrive }: Of, nights: number, more = ""): string[] {
   const whose = customer === null ? "" : `, for ${plain(customer, 60)}`;
-  return wrap(`${plain(title, 120)}${whose}. ${plain(place, 80)}, ${count(nights, "night")} from ${arrive}.`);
+  return wrap(`${plain(title, 120)}${whose}. ${plain(place, 80)}, ${count(nights, "night")} from ${arrive}.${more}`);
 }
 
 interface Drawn {
@@ -27,8 +27,11 @@ interface Drawn {
 
 /** The last words of every answer that rests on skies. */
 export function standing({ seed, draws, horizon_days }: Drawn): string {
-  const from = seed === null ? `${count(draws, "sky", "skies")} from the file` : `${draws} drawn skies, seed ${seed}`;
+  const from =
+    seed === null
+      ? `${count(draws, "sky", "skies")} from the file`
+      : `${count(draws, "drawn sky", "drawn skies")}, seed ${seed}`;
   const meaning =
-    "Flat is when the loads drop; P10, P50 and P90 are the days by which a tenth, half and nine tenths of the skies have it flat";
+    "Flat is when the loads drop, the reserve is the charge one would rather not go under, and P10, P50 and P90 are the days by which a tenth, half and nine tenths of the skies have it flat";
   return `Estimate for planning, not a promise: ${from}, up to ${count(Math.floor(horizon_days), "day")}. ${meaning}.`;
 }

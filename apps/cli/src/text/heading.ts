@@ -7,3 +7,9 @@ export function heading(name: string, of = ""): string {
 export function letterOf(index: number): string {
   return index < 26 ? String.fromCharCode(65 + index) : String(index + 1);
 }
+
+/** A paragraph that begins with a setup's letter: how to wrap it. */
+export const lettered = (index: number): { first: string; hang: number } => ({
+  first: `${letterOf(index)}  `,
+  hang: 3,
+});

@@ -40,7 +40,7 @@ export function verbHelp(verb: Verb): string {
     `stayput ${verb.name} ${verb.operands} [options]`,
     `  ${verb.answers}`,
     "",
-    ...listed(verb.options.map((name) => [flag(name), optionTable[name].help])),
+    ...listed(verb.options.map((name) => [flag(name), verb.means?.[name] ?? optionTable[name].help])),
   ];
   return `${lines.join("\n")}\n`;
 }

@@ -1,5 +1,6 @@
 import type { MatchAnswer, MatchExplanation } from "@stayput/sim";
 import { titled, type Of } from "./headAndFoot.ts";
+import { assumedOf } from "./grouped.ts";
 import { heading } from "./heading.ts";
 import { count, dateSaid, percent } from "./numbers.ts";
 import { plain } from "./plain.ts";
@@ -23,10 +24,7 @@ export function matchText(sheet: Sheet): string {
     wrap(answer.said),
     [heading("What was seen", plain(sheet.setup, 50)), ...seen.flatMap((one) => item(`${mornings(one)}.`))],
     [heading("What would explain it, each alone"), ...explanations(answer.explanations)],
-    [
-      heading("Taken as given"),
-      ...[...sheet.assumed.map((text) => plain(text, 600)), method(sheet.draws)].flatMap(item),
-    ],
+    [heading("Taken as given"), ...assumedOf(sheet.assumed, [{ name: sheet.setup }]), ...item(method(sheet.draws))],
   ];
   return `${sections.map((lines) => lines.join("\n")).join("\n\n")}\n`;
 }

@@ -49,3 +49,7 @@ export const thousands = (value: number): string => whole(value).replace(/\B(?=(
 
 /** A change, with its sign. */
 export const signed = (value: number): string => (Math.round(value) > 0 ? `+${whole(value)}` : whole(value));
+
+/** "a, b and c". */
+export const listed = (parts: readonly string[]): string =>
+  parts.length < 2 ? parts.join("") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;

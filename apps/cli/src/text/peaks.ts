@@ -1,7 +1,6 @@
 import type { PeakAnswer, SetupAnswer } from "@stayput/sim";
 import { whole } from "./numbers.ts";
 import { plain } from "./plain.ts";
-import { item } from "./wrap.ts";
 
 const verdicts: Record<PeakAnswer["verdict"], string> = {
   ok: "runs",
@@ -13,8 +12,11 @@ const verdicts: Record<PeakAnswer["verdict"], string> = {
 
 /** Large loads at the lowest charge of the stay. */
 export function peaks({ peaks: all }: SetupAnswer): string[] {
-  return all.flatMap(({ name, draw_A, volts_V, verdict }) => {
-    const drawn = verdict === "no-inverter" ? "" : `${whole(draw_A)} A, bank at ${volts_V.toFixed(1)} V, `;
-    return item(`${plain(name, 40)} at the lowest charge of the stay: ${drawn}${verdicts[verdict]}.`);
-  });
+  // what has no inverter is among the cautions
+  return all
+    .filter(({ verdict }) => verdict !== "no-inverter")
+    .map(({ name, draw_A, volts_V, verdict }) => {
+      const drawn = `${whole(draw_A)} A, bank at ${volts_V.toFixed(1)} V, `;
+      return `${plain(name, 40)} at the lowest charge of the stay: ${drawn}${verdicts[verdict]}.`;
+    });
 }

@@ -12,14 +12,16 @@ interface Held {
 export function sentence(setup: SetupAnswer, held: Held, before?: SetupAnswer): string {
   const most = mostOfIt(setup);
   return [
-    `${plain(setup.name, 60)}: ${howLong(setup.days.drawn, held.horizon_days)}.`,
+    `${plain(setup.name, 60)}: ${howLong(setup.days.drawn, held)}.`,
     `Chance of lasting the ${count(held.nights, "night")} as travelled: ${chanceCell(setup.chanceOfLasting, held.draws)}.`,
     ...(before !== undefined && mostOfIt(before) === most ? [] : [most]),
   ].join(" ");
 }
 
-function howLong({ p10, p50, p90 }: Spread, horizon_days: number): string {
+function howLong({ p10, p50, p90 }: Spread, { draws, horizon_days }: Held): string {
   const said = (days: number | null): string => daysSaid(days, horizon_days);
+  if (draws === 1)
+    return `parked, under the one sky looked at, ${p50 === null ? "it lasts" : "it is flat after"} ${said(p50)}`;
   if (p10 === null) return `parked, it lasts ${said(p10)} under at least nine skies in ten`;
   if (p50 === null)
     return `parked, it lasts ${said(p50)} under half the skies, but the dullest tenth has it flat in ${said(p10)}`;

@@ -1,5 +1,6 @@
 import type { CrossCheckAnswer, SizeAnswer, SizePoint, SizeStaircase } from "@stayput/sim";
 import type { Of } from "./headAndFoot.ts";
+import { assumedOf } from "./grouped.ts";
 import { heading } from "./heading.ts";
 import { chanceCell, count, monthName, thousands, whole } from "./numbers.ts";
 import { plain } from "./plain.ts";
@@ -30,7 +31,7 @@ export function sizeText(sheet: Sheet): string {
     [heading("Smallest that do it"), ...corners(sheet)],
     answer.steps.length === 0 ? [] : [heading("A step either way"), ...answer.steps.flatMap(({ said }) => item(said))],
     handbook === null ? [] : [heading("By the handbook", handbook.standing), ...handbook.said.flatMap(item)],
-    [heading("Taken as given"), ...[...assumed.map((text) => plain(text, 600)), standing(sheet)].flatMap(item)],
+    [heading("Taken as given"), ...assumedOf(assumed, [{ name: sheet.setup }]), ...item(standing(sheet))],
   ];
   const said = sections.filter((lines) => lines.length > 0).map((lines) => lines.join("\n"));
   return `${said.join("\n\n")}\n`;
@@ -40,7 +41,7 @@ function asked({ title, customer, place, setup, answer: { nights, chance, months
   const whose = customer === null ? "" : `, for ${plain(customer, 60)}`;
   const when = months.map(monthName).join(", ");
   const what = `What lasts ${count(nights, "night")} with a chance of ${+(100 * chance).toFixed(1)} % in ${when}`;
-  return wrap(`${plain(title, 120)}${whose}. ${plain(place, 80)}. ${what}, running what ${plain(setup, 50)} runs:`);
+  return wrap(`${plain(title, 120)}${whose}. ${plain(place, 80)}. ${what}, with the loads of "${plain(setup, 50)}":`);
 }
 
 /** The pair that comes closest, where nothing does it. */

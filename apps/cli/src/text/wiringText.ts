@@ -1,5 +1,7 @@
+import { isDeepStrictEqual } from "node:util";
 import type { ChargeRunAnswer, FridgeRunAnswer, RunAnswer, WiringAnswer } from "@stayput/sim";
 import { titled, type Of } from "./headAndFoot.ts";
+import { assumedOf, grouped } from "./grouped.ts";
 import { heading, letterOf } from "./heading.ts";
 import { percent } from "./numbers.ts";
 import { plain } from "./plain.ts";
@@ -16,16 +18,23 @@ interface Sheet extends Of {
 /** The wiring of each setup for a terminal of 80 columns, and once for all: the loom, safety, which standard covers what. */
 export function wiringText(sheet: Sheet): string {
   const answers = sheet.answers.map(({ answer }) => answer);
+  const letters = sheet.answers.map(({ at }) => letterOf(at));
+  const cautions = grouped(
+    answers.map((answer) => answer.cautions.map(({ text }) => text)),
+    letters,
+  );
   const sections = [
     titled(sheet, sheet.nights),
-    ...sheet.answers.flatMap(({ at, answer }) => ofSetup(answer, letterOf(at))),
+    cautions.length === 0 ? [] : [heading("Look at these first"), ...cautions],
+    ...sheet.answers.flatMap(({ at, answer }, i) => ofSetup(answer, letterOf(at), sheet.answers.slice(0, i))),
     listed("While the loom is open", answers.flatMap(loom)),
     listed("Safety", answers.flatMap(safetyRows)),
     listed("Which standard covers what", standardsByStanding(answers)),
-    listed("Taken as given", [
-      ...sheet.assumed,
-      "Estimate for planning; local rules and the makers' manuals come first.",
-    ]),
+    [
+      heading("Taken as given"),
+      ...assumedOf(sheet.assumed, answers, letters),
+      ...item("Estimate for planning; local rules and the makers' manuals come first."),
+    ],
   ];
   const said = sections.filter((lines) => lines.length > 0).map((lines) => lines.join("\n"));
   return `${said.join("\n\n")}\n`;
@@ -55,19 +64,28 @@ function listed(head: string, lines: readonly string[]): string[] {
   return once.length === 0 ? [] : [heading(head), ...once.flatMap(item)];
 }
 
-function ofSetup({ name, charge, others, fridges, cautions }: WiringAnswer, letter: string): string[][] {
+/** One setup's runs; a charge run like that of a setup before it is not told again. */
+function ofSetup(
+  { name, charge, others, fridges }: WiringAnswer,
+  letter: string,
+  before: Sheet["answers"],
+): string[][] {
   const head = heading("Wiring", `${letter}  ${plain(name, 50)}`);
-  const onTheRoad = charge?.sentences ?? ["Nothing charges the bank on the road."];
+  const twin = charge === null ? undefined : before.find(({ answer }) => isDeepStrictEqual(answer.charge, charge));
   const runs = [...others, ...fridges];
   return [
-    [head, ...onTheRoad.flatMap(item)],
-    ...(charge === null ? [] : [voltsAlong(charge), ampsDelivered(charge)]),
+    [head, ...onTheRoad(charge, twin).flatMap(item)],
+    ...(charge === null || twin !== undefined ? [] : [voltsAlong(charge), ampsDelivered(charge)]),
     runs.length === 0 ? [] : otherRuns(runs),
     runs.flatMap(({ name: run, sentences }) =>
       sentences.slice(0, 1).flatMap((said) => item(said.startsWith(run) ? said : `${run}: ${said}`)),
     ),
-    cautions.flatMap(({ text }) => item(plain(text, 600))),
   ].filter((lines) => lines.length > 0);
+}
+
+function onTheRoad(charge: ChargeRunAnswer | null, twin: { readonly at: number } | undefined): readonly string[] {
+  if (charge === null) return ["Nothing charges the bank on the road."];
+  return twin === undefined ? charge.sentences : [`The charge run is that of ${letterOf(twin.at)}.`];
 }
 
 const left = (head: string): Column => ({ head, align: "left" });

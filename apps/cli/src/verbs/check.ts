@@ -1,8 +1,10 @@
 import { readJob, type JobRead } from "../io/readJob.ts";
+import { assumedOf } from "../text/grouped.ts";
+import { lettered } from "../text/heading.ts";
 import { count, dateSaid } from "../text/numbers.ts";
 import { placeSaid } from "../text/placeSaid.ts";
 import { plain } from "../text/plain.ts";
-import { item, wrap } from "../text/wrap.ts";
+import { wrap } from "../text/wrap.ts";
 import type { Run } from "./verb.ts";
 
 /** Whether a job is valid. An invalid one is a Refusal with every fault; of a valid one, what it holds and what was assumed. */
@@ -21,6 +23,7 @@ function said({ job, place, study, notes }: JobRead): string {
   const { month, day, nights } = study.trip;
   const stay = `${plain(placeSaid(place), 80)}, ${count(nights, "night")} from ${dateSaid(month, day)}`;
   const held = `${count(job.loads.length, "load")}, ${count(study.setups.length, "setup")}`;
-  const first = wrap(`Valid. ${plain(job.title, 120)}: ${stay}; ${held}.`);
-  return `${[...first, ...notes.map((note) => plain(note, 600)).flatMap(item)].join("\n")}\n`;
+  const first = wrap(`Valid. ${plain(job.title, 120)}. ${stay}; ${held}.`);
+  const setups = study.setups.flatMap(({ id, name }, i) => wrap(`${plain(name, 60)} (${id})`, lettered(i)));
+  return `${[...first, ...setups, ...assumedOf(notes, study.setups)].join("\n")}\n`;
 }

@@ -1,4 +1,5 @@
 import { readJob } from "../io/readJob.ts";
+import { worked } from "../io/progress.ts";
 import { skiesOf } from "../io/skiesOf.ts";
 import { compareText } from "../text/compareText.ts";
 import { ofJob } from "../text/ofJob.ts";
@@ -9,9 +10,9 @@ import type { Run } from "./verb.ts";
 export const compareVerb: Run = async ({ operands: [operand = "-"], options }, io) => {
   const read = await readJob(operand, options, io);
   const { job, study, notes } = read;
-  const { compare } = await import("@stayput/sim");
+  const { compareInParts } = await import("@stayput/sim");
   const skies = await skiesOf(operand, study, options, io);
-  const answer = compare(study, { skies, payload_kg: job.payload_kg });
+  const answer = await worked(compareInParts(study, { skies, payload_kg: job.payload_kg }), options, io);
   if (options.json) return document(read, answer);
   return compareText({ ...ofJob(read), answer, currency: job.currency, assumed: notes });
 };

@@ -1,5 +1,6 @@
 import { Refusal } from "../faults.ts";
 import { notesFor, readJob } from "../io/readJob.ts";
+import { worked } from "../io/progress.ts";
 import { skiesOf } from "../io/skiesOf.ts";
 import { matchText } from "../text/matchText.ts";
 import { ofJob } from "../text/ofJob.ts";
@@ -18,9 +19,9 @@ export const matchVerb: Run = async ({ operands: [operand = "-"], options }, io)
   }
   const setup = study.setups[0]!;
   const notes = notesFor(read, [setup]);
-  const { drawCount, match } = await import("@stayput/sim");
+  const { drawCount, matchInParts } = await import("@stayput/sim");
   const skies = await skiesOf(operand, study, options, io);
-  const answer = match(study, setup, seen, skies);
+  const answer = await worked(matchInParts(study, setup, seen, skies), options, io);
   if (options.json) return document({ ...read, notes }, { setup: setup.id, draws: drawCount(skies), ...answer });
   const { nights } = study.trip;
   return matchText({

@@ -1,4 +1,5 @@
 import { chosenSetups, notesFor, readJob } from "../io/readJob.ts";
+import { worked } from "../io/progress.ts";
 import { skiesOf } from "../io/skiesOf.ts";
 import { ofJob } from "../text/ofJob.ts";
 import { sizeText } from "../text/sizeText.ts";
@@ -10,7 +11,7 @@ export const sizeVerb: Run = async ({ operands: [operand = "-"], options }, io) 
   const read = await readJob(operand, { month: null, setup: null }, io);
   const { job, study } = read;
   const setup = chosenSetups(study.setups, options.setup)[0]!;
-  const [{ sizeRequest }, { crossCheck, drawCount, size }] = await Promise.all([
+  const [{ sizeRequest }, { crossCheck, drawCount, sizeInParts }] = await Promise.all([
     import("@stayput/job/sizing"),
     import("@stayput/sim"),
   ]);
@@ -26,7 +27,7 @@ export const sizeVerb: Run = async ({ operands: [operand = "-"], options }, io) 
     },
   );
   const skies = await skiesOf(operand, study, options, io);
-  const answer = size(study, setup, request, skies);
+  const answer = await worked(sizeInParts(study, setup, request, skies), options, io);
   const shown = answer.pick ?? answer.nearest;
   const handbook = shown === null ? null : crossCheck(study, setup, shown, HANDBOOK_DAYS);
   const assumed = [...notesFor(read, [setup]), ...notes];

@@ -17,6 +17,8 @@ export interface Verb {
   readonly takes: readonly [least: number, most: number];
   readonly options: readonly OptionName[];
   readonly answers: string;
+  /** what an option means to this verb, where that is not what the table says */
+  readonly means?: Partial<Readonly<Record<OptionName, string>>>;
   /** its code, loaded only when it is called, so that none waits for another's */
   readonly load: () => Promise<Run>;
 }

@@ -106,8 +106,24 @@ export interface FaultsDocument {
   readonly faults: readonly Fault[];
 }
 
-/** Days and chance of the same trip begun in each month. */
-export type YearDocument = YearAnswer;
+/** What `--lines` prints in the place of a line that holds no valid job. */
+export interface LineFaultsDocument {
+  /** in the input, from 1 */
+  readonly line: number;
+  readonly faults: readonly (Pick<Fault, "message"> & Partial<Omit<Fault, "line">>)[];
+}
+
+/** Days and chance of the same trip begun in each month; the month and day of arrival are the job's own. */
+export interface YearDocument extends DocumentHead, YearAnswer {
+  readonly draws: number;
+  readonly seed: number;
+  /** how far was looked: null days are beyond it */
+  readonly horizon_days: number;
+}
 
 /** What each change of a proposal is worth. */
-export type UpgradesDocument = UpgradesAnswer;
+export interface UpgradesDocument extends DocumentHead, UpgradesAnswer {
+  readonly draws: number;
+  /** null where the skies were given from outside */
+  readonly seed: number | null;
+}

@@ -39,12 +39,13 @@ describe("the text of explain", () => {
     expect(said).toContain("parked, it is flat after 1.9 days, whatever the sky.");
   });
 
-  it("keeps the order: how long, where it goes, charge, what was assumed", () => {
+  it("keeps the order: how long, where it goes, what to mind, charge, what was assumed", () => {
     const heads = explainText(sheet).match(/^[A-Z ]{8,}(?=$|:)/gm);
     expect(heads).toEqual([
       "HOW LONG IT LASTS",
       "WHERE IT GOES",
       "WHERE IT GOES",
+      "WHAT TO MIND",
       "CHARGE AGAINST DAYS",
       "TAKEN AS GIVEN",
     ]);
