@@ -1,4 +1,4 @@
-import type { BankModel } from "../bank/index.ts";
+import { acceptanceAt_A, chargeWhenShown_Ah, type BankModel } from "../bank/index.ts";
 import {
   ampacity_A,
   ampacityTable,
@@ -55,10 +55,14 @@ export function areaForDrop_mm2(path: readonly PathPiece[], amps_A: number, drop
 
 /**
  * Amps that a charge run is sized on. A converter at full output is a constant power, so its input amps are taken at the
- * source's lowest volts less the drop allowed; a relay passes what the bank takes at its most, up to the spare amps.
+ * source's lowest volts less the drop allowed; a relay passes what a bank at its reserve takes at the source's volts less that
+ * drop, up to the spare amps.
  */
 export function sizingAmps_A(feed: Feed, model: BankModel, drop_V: number): number {
-  if (feed.kind === "relay") return Math.min(feed.source.spare_A, model.bulk_A);
+  if (feed.kind === "relay") {
+    const reserve_Ah = chargeWhenShown_Ah(model, model.reserve);
+    return Math.min(feed.source.spare_A, acceptanceAt_A(model, reserve_Ah, feed.source.volts - drop_V));
+  }
   const input_V = Math.max(1, lowest_V(feed) - drop_V);
   return (feed.rated_A * feed.count * model.absorption_V) / feed.efficiency / input_V;
 }
