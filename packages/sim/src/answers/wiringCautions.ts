@@ -3,6 +3,7 @@ import type { Feed, Setup } from "../study.ts";
 import type { Caution } from "./types.ts";
 import { besideEngine } from "./wiringConductor.ts";
 import type { ChargeMoment, ChargeRunAnswer, FridgeRunAnswer, RunAnswer } from "./wiringTypes.ts";
+import { listed } from "./words.ts";
 
 /** What is wrong with a setup's wiring, the gravest first: for `explain` as for `wiring`. */
 export function wiringCautions(
@@ -78,12 +79,17 @@ function fuseFaults({ path }: Feed): Caution[] {
   if (fuses.length === 0)
     return [{ code: "feed-no-fuse", text: "The charge run has no fuse in it: it wants one at each battery." }];
   const least_A = Math.min(...fuses.map((fuse) => pieceLimit_A(fuse) ?? Infinity));
-  return path.flatMap((piece) => {
+  const weak = path.flatMap((piece) => {
     const carries = piece.kind === "cable" ? ampacity_A(piece.area_mm2, besideEngine) : Infinity;
     if (carries !== null && carries >= least_A) return [];
     const amps = carries === null ? "less than the ampacity table goes down to" : `${carries.toFixed(0)} A`;
-    const text = `${pieceName(piece)} carries ${amps} beside the engine, and the fuse before it is ${least_A} A: the cable would burn before the fuse opens.`;
-    return [{ code: "feed-fuse-over-cable", text }];
+    return [{ name: pieceName(piece), amps }];
+  });
+  return [...new Set(weak.map(({ amps }) => amps))].map((amps) => {
+    const names = weak.filter((piece) => piece.amps === amps).map(({ name }) => name);
+    const [carry, them] = names.length === 1 ? ["carries", "it"] : ["carry", "them"];
+    const text = `${listed(names)} ${carry} ${amps} beside the engine, and the fuse before ${them} is ${least_A} A: the cable would burn before the fuse opens.`;
+    return { code: "feed-fuse-over-cable", text };
   });
 }
 
