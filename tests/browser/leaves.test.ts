@@ -83,7 +83,13 @@ describe("a long list", () => {
           }),
         [act, wanted] as const,
       );
-    const opened = await scripting_ms(() => within("open", 40));
+    // the least of five: time that the machine spends on others is none of the list's
+    const openings: number[] = [];
+    for (let i = 0; i < 5; i++) {
+      if (i > 0) await page.getByRole("button", { name: "Close" }).click();
+      openings.push(await scripting_ms(() => within("open", 40)));
+    }
+    const opened = Math.min(...openings);
     const searched = await scripting_ms(() => within("search", 1));
     console.log(
       `501 jobs kept: the list opens in ${opened.toFixed(0)} ms of scripting, a search takes ${searched.toFixed(0)} ms`,
