@@ -1,6 +1,6 @@
 import type { ExplainAnswer, SetupAnswer } from "@stayput/sim";
 import { chargeKey, chargePicture } from "./chargePicture.ts";
-import { food, passesInFood } from "./food.ts";
+import { foodOnceFlat, fridgesPowered } from "./food.ts";
 import { assumedOf, grouped } from "./grouped.ts";
 import { standing, titled } from "./headAndFoot.ts";
 import { heading, lettered, letterOf } from "./heading.ts";
@@ -21,6 +21,7 @@ export function explainText(sheet: Sheet): string {
     [heading("How long it lasts"), ...lasting(answer)],
     ...answer.setups.flatMap((setup, i) => setupSections(setup, letterOf(i), answer)),
     mind(answer.setups),
+    foodOnceFlat(answer.setups),
     [heading("Charge against days"), ...wrap(chargeKey(answer)), "", ...chargePicture(answer)],
     [heading("Taken as given"), ...assumedOf(sheet.assumed, answer.setups), ...item(standing(answer))],
   ];
@@ -33,10 +34,9 @@ function setupSections(setup: SetupAnswer, letter: string, { horizon_days }: Exp
   return [goes, sunUsed(setup)];
 }
 
-/** Cautions, heavy loads and the food: each once, with the letters of the setups that it is said of. */
+/** Cautions, heavy loads and the fridges: each once, with the letters of the setups that it is said of. */
 function mind(setups: readonly SetupAnswer[]): string[] {
-  const rule = setups.some(passesInFood) ? item("The food authority of the place sets the rule to follow.") : [];
-  const kinds = [(setup: SetupAnswer) => setup.cautions.map(({ text }) => text), peaks, food];
-  const lines = [...kinds.flatMap((said) => grouped(setups.map(said))), ...rule];
+  const kinds = [(setup: SetupAnswer) => setup.cautions.map(({ text }) => text), peaks, fridgesPowered];
+  const lines = kinds.flatMap((said) => grouped(setups.map(said)));
   return lines.length === 0 ? [] : [heading("What to mind"), ...lines];
 }

@@ -1,21 +1,39 @@
 import type { FridgeAnswer, SetupAnswer } from "@stayput/sim";
+import { heading, letterOf } from "./heading.ts";
 import { hoursSaid, whole } from "./numbers.ts";
 import { plain } from "./plain.ts";
+import { table, type Column } from "./table.ts";
 
-/** Hours for the food once the loads have dropped, and how each fridge fares while it has power. */
-export function food({ food: hours, fridges }: SetupAnswer): string[] {
-  return [...afterCutOff(hours), ...fridges.map(powered)];
+/** How each fridge fares while it has power. */
+export const fridgesPowered = ({ fridges }: SetupAnswer): string[] => fridges.map(powered);
+
+/** Hours for the food once the loads have dropped, a row a setup; nothing where none drops them. */
+export function foodOnceFlat(setups: readonly SetupAnswer[]): string[] {
+  const rows = setups.flatMap(({ name, food: { hoursFromCutOffTo5C, hoursFromCutOffTo8C, hoursAbove5C } }, i) =>
+    hoursFromCutOffTo5C === null
+      ? []
+      : [
+          [
+            letterOf(i),
+            plain(name, 30),
+            hoursSaid(hoursFromCutOffTo5C),
+            hoursFromCutOffTo8C === null ? "never" : hoursSaid(hoursFromCutOffTo8C),
+            hoursAbove5C === null ? "no power back" : hoursSaid(hoursAbove5C),
+          ],
+        ],
+  );
+  if (rows.length === 0) return [];
+  const rule = "The food authority of the place sets the rule to follow.";
+  return [heading("Food, once flat"), ...table(columns, rows), rule];
 }
 
-/** Whether its food warms past 5 °C after a cut-off. */
-export const passesInFood = ({ food: { hoursFromCutOffTo5C } }: SetupAnswer): boolean => hoursFromCutOffTo5C !== null;
-
-function afterCutOff({ hoursFromCutOffTo5C, hoursFromCutOffTo8C, hoursAbove5C }: SetupAnswer["food"]): string[] {
-  if (hoursFromCutOffTo5C === null) return [];
-  const to8 = hoursFromCutOffTo8C === null ? "" : `, 8 °C after ${hoursSaid(hoursFromCutOffTo8C)}`;
-  const above = hoursAbove5C === null ? "; power does not come back" : `; above 5 °C for ${hoursSaid(hoursAbove5C)}`;
-  return [`Once flat, the food passes 5 °C after ${hoursSaid(hoursFromCutOffTo5C)}${to8}${above}.`];
-}
+const columns: Column[] = [
+  { head: "", align: "left" },
+  { head: "setup", align: "left" },
+  { head: "passes 5 °C\nafter", align: "right" },
+  { head: "8 °C\nafter", align: "right" },
+  { head: "stays above\n5 °C for", align: "right" },
+];
 
 function powered(fridge: FridgeAnswer): string {
   const [coldest, warmest] = [whole(fridge.coldest_C), whole(fridge.warmest_C)];

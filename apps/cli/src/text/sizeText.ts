@@ -57,13 +57,14 @@ const right = (head: string): Column => ({ head, align: "right" });
 function corners({ answer, draws, currency }: Sheet): string[] {
   const all = answer.staircases.flatMap((staircase: SizeStaircase) => staircase.corners);
   if (all.length === 0) return ["None of the sizes on the shelf."];
+  const priced = all.some(({ price }) => price !== null);
   const columns: Column[] = [
     { head: "", align: "left" },
     { head: "bank", align: "left" },
     right("Ah"),
     right("panels, W"),
     right("chance"),
-    right(`price${currency === null ? "" : `, ${currency}`}`),
+    ...(priced ? [right(`price${currency === null ? "" : `, ${currency}`}`)] : []),
     right("mass, kg"),
     { head: "fits", align: "left" },
   ];
@@ -76,11 +77,16 @@ function corners({ answer, draws, currency }: Sheet): string[] {
     String(point.bank_Ah),
     String(point.array_W),
     chanceCell(point.chance, draws),
-    point.price === null ? "not known" : thousands(point.price),
+    ...(priced ? [point.price === null ? "not known" : thousands(point.price)] : []),
     point.mass_kg === null ? "not known" : whole(point.mass_kg),
     fits(point) ? "yes" : "no",
   ]);
-  return [...table(columns, rows), "Fits: within the roof, the payload and the budget, where the job names them."];
+  const pick = answer.pick === null ? "" : "> is the pick. ";
+  const prices = priced ? "" : " No price is known.";
+  return [
+    ...table(columns, rows),
+    ...wrap(`${pick}Fits: within the roof, the payload and the budget, where the job names them.${prices}`),
+  ];
 }
 
 const standing = ({ draws, seed }: Sheet): string =>
