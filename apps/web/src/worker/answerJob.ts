@@ -49,6 +49,8 @@ export async function answerJob(
   };
   const drawn = await explained(nearPlan, { onFirst }, signal);
   tell({ kind: "drawn", answer: drawn, took_ms: took_ms() });
+  await pause(); // a newer edit need not wait for the plan of the whole horizon
+  signal.throwIfAborted();
   const plan = near_days < defaultHorizon_days ? planStudy(study, defaultHorizon_days) : nearPlan;
   if (plan !== nearPlan) tell({ kind: "whole", answer: await explained(plan, {}, signal), took_ms: took_ms() });
   const complete = await explained(plan, { without: true }, signal);

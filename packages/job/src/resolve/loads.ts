@@ -10,7 +10,16 @@ export function resolveLoads(
   return [...loads.filter(({ id }) => !change.drop.includes(id)), ...change.add].map(resolveLoad);
 }
 
+/** A load of the job is one and the same in all setups, so that the simulation works its hours out once. */
+const known = new WeakMap<LoadInJob, Load>();
+
 function resolveLoad(load: LoadInJob): Load {
+  const found = known.get(load) ?? asSimulated(load);
+  known.set(load, found);
+  return found;
+}
+
+function asSimulated(load: LoadInJob): Load {
   if (load.kind === "compressor-fridge") return { ...load, compressor_W: load.compressor_W ?? compressor_W(load) };
   if (load.kind === "appliance") return load;
   const { supply: _, ...fridge } = load;

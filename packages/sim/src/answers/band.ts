@@ -3,6 +3,10 @@ import type { ChargeBand } from "./types.ts";
 
 /** Shown charge is told to a tenth of a percent: finer is not to be seen, and a third of the bytes. */
 const steps = 1000;
+/** One row of counts an hour, of 0 to all steps. */
+const row = steps + 1;
+/** Hours counted side by side, so that each sky is read along and the counts still lie in the nearest cache. */
+const block = 16;
 
 /**
  * P10, P50 and P90 of the shown charge, hour by hour, with the average and the dark sky beside them. Charge is rounded
@@ -14,42 +18,39 @@ export function bandOf(average: Float32Array, dark: Float32Array, drawn: readonl
   const skies = drawn.length === 0 ? [average] : drawn;
   const ranks = [0.1, 0.5, 0.9].map((share) => rankOf(share, skies.length));
   const band = ranks.map(() => new Array<number>(average.length));
-  const count = new Uint32Array(steps + 1);
-  for (let hour = 0; hour < average.length; hour++) {
-    const least = countSteps(count, skies, hour);
-    readRanks(count, least, skies.length, ranks, band, hour);
+  const counts = new Uint32Array(block * row);
+  for (let from = 0; from < average.length; from += block) {
+    const to = Math.min(average.length, from + block);
+    for (const sky of skies) countSteps(counts, sky, from, to);
+    for (let hour = from; hour < to; hour++) {
+      readRanks(counts, (hour - from) * row, ranks, band, hour);
+    }
+    counts.fill(0);
   }
   const [p10, p50, p90] = band as [number[], number[], number[]];
   return { p10, p50, p90, average: Array.from(average, rounded), dark: Array.from(dark, rounded) };
 }
 
-const rounded = (charge: number): number => Math.round(charge * steps) / steps;
+/** To the nearest; charge is never below nothing, so cutting off will do. */
+const stepOf = (charge: number): number => (charge * steps + 0.5) | 0;
+const rounded = (charge: number): number => stepOf(charge) / steps;
 
-/** How many skies stand at each step in an hour. @returns the lowest step with any */
-function countSteps(count: Uint32Array, skies: readonly Float32Array[], hour: number): number {
-  let least = steps;
-  for (let sky = 0; sky < skies.length; sky++) {
-    const step = Math.round(skies[sky]![hour]! * steps);
-    count[step]!++;
-    if (step < least) least = step;
-  }
-  return least;
+function countSteps(counts: Uint32Array, sky: Float32Array, from: number, to: number): void {
+  for (let hour = from; hour < to; hour++) counts[(hour - from) * row + stepOf(sky[hour]!)]!++;
 }
 
-/** Reads rising ranks off the counts, and leaves the counts at nothing. */
+/** Reads the charge at each of some rising ranks off one hour's counts. */
 function readRanks(
-  count: Uint32Array,
-  least: number,
-  skies: number,
+  counts: Uint32Array,
+  first: number,
   ranks: readonly number[],
   band: readonly number[][],
   hour: number,
 ): void {
   let passed = 0;
   let next = 0;
-  for (let step = least; step <= steps && passed < skies; step++) {
-    passed += count[step]!;
+  for (let step = 0; step <= steps && next < ranks.length; step++) {
+    passed += counts[first + step]!;
     while (next < ranks.length && passed > ranks[next]!) band[next++]![hour] = step / steps;
-    count[step] = 0;
   }
 }

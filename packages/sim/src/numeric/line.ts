@@ -1,10 +1,11 @@
 /** A line through points of rising x, held level beyond its ends. `points` must not be empty. */
 export function alongLine(points: readonly (readonly [x: number, y: number])[], x: number): number {
-  let [x0, y0] = points[0]!;
-  if (x <= x0) return y0;
-  for (const [x1, y1] of points) {
-    if (x <= x1) return y0 + ((y1 - y0) * (x - x0)) / (x1 - x0);
-    [x0, y0] = [x1, y1];
+  let before = points[0]!;
+  if (x <= before[0]) return before[1];
+  for (let i = 1; i < points.length; i++) {
+    const after = points[i]!;
+    if (x <= after[0]) return before[1] + ((after[1] - before[1]) * (x - before[0])) / (after[0] - before[0]);
+    before = after;
   }
-  return y0;
+  return before[1];
 }

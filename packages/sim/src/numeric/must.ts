@@ -17,7 +17,10 @@ export function mustHold(name: string, list: ArrayLike<number>, length: number):
 
 /** Refuses a list with a value that is NaN or outside [low, high], naming the first such. */
 export function mustAllLie(name: string, list: ArrayLike<number>, low: number, high: number): void {
-  for (let i = 0; i < list.length; i++) mustLie(`${name}[${i}]`, list[i] ?? NaN, low, high);
+  for (let i = 0; i < list.length; i++) {
+    const given = list[i] ?? NaN;
+    if (!(given >= low && given <= high)) mustLie(`${name}[${i}]`, given, low, high); // names it only where it must
+  }
 }
 
 /** Refuses what is not in a short list. */

@@ -36,11 +36,35 @@ function none(plan: StayPlan): Float64Array {
   return zeros;
 }
 
+/** A load's demand, and what of the setup it was worked out with. */
+interface Known {
+  readonly demand: LoadDemand;
+  readonly inverter: Inverter | null;
+  readonly nominal_V: number;
+}
+
+/** By load, so that setups with the same one share its hours. */
+const known = new WeakMap<StayPlan, Map<Load, Known>>();
+
 /**
- * What one load asks by hour, whatever the bank.
+ * What one load asks by hour, whatever the bank; worked out once for all setups of a plan that run it alike.
  * @param nominal_V of the bank, for controls rated in amps
  */
 export function demandOf(plan: StayPlan, load: Load, inverter: Inverter | null, nominal_V: number): LoadDemand {
+  const ofPlan = known.get(plan) ?? new Map<Load, Known>();
+  known.set(plan, ofPlan);
+  const found = ofPlan.get(load);
+  const alike = found?.nominal_V === nominal_V && (found.inverter === inverter || !takesAc(load));
+  if (alike) return found.demand;
+  const demand = workedOut(plan, load, inverter, nominal_V);
+  ofPlan.set(load, { demand, inverter, nominal_V });
+  return demand;
+}
+
+const takesAc = (load: Load): boolean =>
+  load.kind === "absorption-fridge" ? load.burns === "ac" : load.supply === "ac";
+
+function workedOut(plan: StayPlan, load: Load, inverter: Inverter | null, nominal_V: number): LoadDemand {
   switch (load.kind) {
     case "appliance":
       return applianceDemand(plan, load, inverter);
