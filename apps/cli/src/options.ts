@@ -4,7 +4,7 @@ import { Misuse } from "./faults.ts";
 /** Options that verbs share, one row each. A verb names those it takes. */
 export const optionTable = {
   json: { value: null, help: "print one JSON document" },
-  lines: { value: null, help: "JSON Lines: a job a line in, a document or its faults a line out" },
+  lines: { value: null, help: "a job a line in, a JSON document or its faults a line out" },
   progress: { value: null, help: "tell how far long work is, on standard error" },
   setup: { value: "ID", help: "only this setup" },
   to: { value: "ID", help: "the setup proposed (the second)" },
@@ -21,7 +21,7 @@ export const optionTable = {
   replace: { value: null, help: "write over the file of --out" },
   logo: { value: "FILE", help: "the workshop's own mark: PNG, JPEG or SVG, up to 200 kB" },
   date: { value: "YYYY-MM-DD", help: "the day printed on it (today)" },
-  locale: { value: "TAG", help: "how figures and dates are written, as en-ZA or de (this machine's)" },
+  locale: { value: "TAG", help: "how figures and dates read, as de or en-ZA (the machine's)" },
 } as const;
 
 export type OptionName = keyof typeof optionTable;

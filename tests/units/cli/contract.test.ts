@@ -4,6 +4,7 @@ import { join } from "node:path";
 import type { CompareAnswer, ExplainAnswer, MatchAnswer, SizeAnswer, UpgradesAnswer, YearAnswer } from "@stayput/sim";
 import stringWidth from "string-width";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { verbs } from "../../../apps/cli/src/verbs/index.ts";
 import { job } from "./job.ts";
 import { root, stayput } from "./stayput.ts";
 
@@ -311,6 +312,13 @@ describe("misuse", { timeout: 60_000 }, () => {
     expect({ code, out }).toEqual({ code: 2, out: "" });
     expect(err).toContain(reason);
     expect(err).not.toMatch(/\n\s+at /);
+  });
+
+  it("help fits 80 columns", async () => {
+    const pages = [["--help"], ...verbs.map(({ name }) => [name, "--help"])];
+    for (const words of pages)
+      for (const line of (await stayput(words)).out.split("\n"))
+        expect(stringWidth(line), line).toBeLessThanOrEqual(80);
   });
 
   it("help is an answer, not a fault, and lists only verbs that work", async () => {

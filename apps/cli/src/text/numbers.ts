@@ -13,8 +13,11 @@ export function daysSaid(days: Days, horizon_days: number): string {
   return `${shown} ${shown === "1.0" ? "day" : "days"}`;
 }
 
-/** A chance in whole percent. What so many draws cannot tell from never or always is not called 0 or 100. */
+const FEW = 10; // skies: a percentage of fewer would say more than they can
+
+/** A chance in whole percent, of few skies as a count. What so many draws cannot tell from never or always is not called 0 or 100. */
 export function chanceCell(chance: number, draws: number): string {
+  if (draws < FEW) return `${Math.round(chance * draws)} of ${draws}`;
   const least = Math.max(1, Math.ceil(100 / draws));
   if (chance * draws < 0.5) return `< ${least} %`;
   if ((1 - chance) * draws < 0.5) return `> ${100 - least} %`;

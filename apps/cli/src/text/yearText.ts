@@ -48,9 +48,9 @@ function goodMonths({ months: all }: Setup, { asked, draws }: Sheet): string {
   const byChance = all.toSorted((a, b) => a.chance - b.chance);
   const [worst, best] = [byChance[0]!, byChance.at(-1)!];
   const named = ({ month, chance }: Month): string => `${monthName(month)}, ${chanceCell(chance, draws)}`;
-  if (worst.chance === best.chance) return `${chanceCell(best.chance, draws)} in every month.`;
-  if (good.length === 0) return `good in no month; best in ${named(best)}.`;
-  const when = good.length === 12 ? "all year round" : listed(spans(good));
+  const when = good.length === 12 ? "all year round" : good.length === 0 ? "in no month" : listed(spans(good));
+  if (worst.chance === best.chance) return `good ${when}; ${chanceCell(best.chance, draws)} in every month.`;
+  if (good.length === 0) return `good ${when}; best in ${named(best)}.`;
   return `good ${when}; worst in ${named(worst)}.`;
 }
 

@@ -15,7 +15,7 @@ export const verbs: readonly Verb[] = [
     operands: "JOB.json",
     takes: [1, 1],
     options: ["json", "lines", "progress", "month", "seed", "draws", "skies"],
-    answers: "the setups side by side: days, chance, price, mass, driving to refill",
+    answers: "the setups side by side: days, chance, price, mass, hours to refill",
     load: async () => (await import("./compare.ts")).compareVerb,
   },
   {
@@ -33,7 +33,7 @@ export const verbs: readonly Verb[] = [
     takes: [1, 1],
     options: ["json", "lines", "progress", "setup", "chance", "seed", "draws"],
     means: { chance: "the chance called good, 0.9 or 90% (the job's, or 0.9)" },
-    answers: "the same trip begun in each month: chance of lasting, days until flat",
+    answers: "the trip begun in each month: chance of lasting, days until flat",
     load: async () => (await import("./year.ts")).yearVerb,
   },
   {
@@ -50,7 +50,7 @@ export const verbs: readonly Verb[] = [
     operands: "JOB.json",
     takes: [1, 1],
     options: ["json", "lines", "progress", "setup", "month"],
-    answers: "each run: volts, amps and what limits them, conductor and fuse, cautions",
+    answers: "each run: volts, amps and what limits them, conductor and fuse",
     load: async () => (await import("./wiring.ts")).wiringVerb,
   },
   {
@@ -76,7 +76,7 @@ export const verbs: readonly Verb[] = [
     operands: "JOB.json",
     takes: [1, 1],
     options: ["out", "replace", "logo", "date", "locale", "setup", "month", "seed", "draws", "skies"],
-    answers: "two pages to print, for the customer and the fitter, as one HTML file",
+    answers: "two pages to print, for customer and fitter, as one HTML file",
     load: async () => (await import("./handout.ts")).handoutVerb,
   },
   {

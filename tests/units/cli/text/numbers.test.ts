@@ -19,6 +19,7 @@ describe("numbers in words", () => {
     expect(chanceCell(1, 20)).toBe("> 95 %");
     expect(chanceCell(0.995, 200)).toBe("99 %");
     expect(chanceCell(0.035, 200)).toBe("4 %");
+    expect([chanceCell(0, 1), chanceCell(1, 2)]).toEqual(["0 of 1", "2 of 2"]);
   });
 
   it("says hours with no more digits than they are worth", () => {

@@ -49,7 +49,7 @@ describe("the text of year", () => {
     expect(said).toContain("A  strong: good all year round; worst in July, 91 %.");
     expect(said).toContain("B  summer: good from August to May; worst in July, 10 %.");
     expect(said).toContain("C  weak: good in no month; best in January, 30 %.");
-    expect(said).toContain("D  none: < 1 % in every month.");
+    expect(said).toContain("D  none: good in no month; < 1 % in every month.");
     expect(said).toMatch(/^July +91 % +10 % +< 1 % +< 1 %$/m);
     expect(said).toContain("- C: Taken as 200 Ah");
   });
