@@ -31,7 +31,7 @@ function whyThatOne({ price, mass_kg }: SizePoint, fitting: number): string {
   if (fitting === 1) return "No smaller pair does it.";
   const others = `the ${fitting} smallest pairs that do it`;
   if (price !== null) return `It is the cheapest of ${others}.`;
-  if (mass_kg !== null) return `It is the lightest of ${others}; their prices are not all known.`;
+  if (mass_kg !== null) return `It is the lightest of ${others}; what they cost is not known for every one.`;
   return `It has the smallest bank of ${others}; neither prices nor masses are all known.`;
 }
 

@@ -124,13 +124,13 @@ export function changesBetween(from: Setup, to: Setup): Change[] {
     },
     {
       id: "inverter",
-      text: `inverter: ${from.inverter?.rated_W ?? 0} W to ${to.inverter?.rated_W ?? 0} W`,
+      text: `inverter: ${rating(from.inverter?.rated_W, "W")} to ${rating(to.inverter?.rated_W, "W")}`,
       changed: !same(from.inverter, to.inverter),
       make: (setup) => ({ ...setup, inverter: to.inverter }),
     },
     {
       id: "mains",
-      text: `mains charger: ${from.mainsCharger?.rated_A ?? 0} A to ${to.mainsCharger?.rated_A ?? 0} A`,
+      text: `mains charger: ${rating(from.mainsCharger?.rated_A, "A")} to ${rating(to.mainsCharger?.rated_A, "A")}`,
       changed: !same(from.mainsCharger, to.mainsCharger),
       make: (setup) => ({ ...setup, mainsCharger: to.mainsCharger }),
     },
@@ -146,6 +146,8 @@ export function changesBetween(from: Setup, to: Setup): Change[] {
 
 const sayBank = ({ bank }: Setup): string =>
   `${bank.capacity_Ah} Ah ${chemistries[bank.chemistry].name}${bank.condition < 1 ? ` at ${Math.round(bank.condition * 100)} %` : ""}`;
+
+const rating = (value: number | undefined, unit: string): string => (value ? `${value} ${unit}` : "none");
 
 const wattsOf = ({ arrays }: Setup): number => arrays.reduce((sum, { watts }) => sum + watts, 0);
 

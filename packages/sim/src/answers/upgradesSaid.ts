@@ -25,6 +25,8 @@ export function sayUpgrades(changes: readonly UpgradeChange[], measures: Measure
     return x >= horizon_days ? `${inDays(horizon_days)} or more` : inDays(x);
   };
   const start = measure === "days" ? "" : `${beyond[measure](inDays(horizon_days))} `;
+  if (changes.length === 1)
+    return `${start}As it is: ${value(shares.before)}. ${capital(changes[0]!.text)}: ${value(shares.after)}.`;
   const each = changes.map(({ text }, i) => `${text} alone: ${value(shares.alone[i]!)}`).join("; ");
   return `${start}As it is: ${value(shares.before)}. ${capital(each)}. All together: ${value(shares.after)}.${owed(changes, shares, measure)}`;
 }
@@ -45,7 +47,8 @@ function owed(
   const gain = after - before;
   if (changes.length < 2 || gain < (measure === "chance" ? 0.015 : 0.05)) return "";
   const said = (x: number) => (measure === "chance" ? `${Math.round(x * 100)}` : x.toFixed(1));
-  const [first, ...others] = changes.map(({ id }, i) => [said(shares[i]!), owner[id]] as const);
+  const worth = changes.map(({ id }, i) => [said(shares[i]!), owner[id]] as const);
+  const [first, ...others] = worth.filter(([x]) => Number(x) !== 0);
   const parts = [`${first![0]} are owed to ${first![1]}`, ...others.map(([x, whom]) => `${x} to ${whom}`)];
   const unit = measure === "chance" ? "trips of 100" : "days";
   return ` Of the ${said(gain)} ${unit} gained, ${listed(parts)} (fair shares).`;

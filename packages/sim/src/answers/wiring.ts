@@ -14,21 +14,21 @@ const moment_h = 0.1;
 
 /**
  * The wiring of each setup: charge run, other runs, what to fuse, what to mind, and what to pull while the loom is open.
- * The stage after is the setup of the others that asks most of the run.
+ * The stage after is the setup, of those listed later, that asks most of the run.
  *
  * @param bankTemp_C of the bank [°C], -40 to 60
  * @throws RangeError naming the field, what was given and what is accepted
  */
 export function wiring(setups: readonly Setup[], bankTemp_C: number): WiringAnswer[] {
   const stages = setups.map((setup) => ({ setup, model: bankModel(setup.bank, bankTemp_C, moment_h) }));
-  return stages.map((stage) => wiringOf(stage, nextStage(stage, stages)));
+  return stages.map((stage, i) => wiringOf(stage, nextStage(stage, stages.slice(i + 1))));
 }
 
-/** The setup, of the others, whose feed asks more amps than this one's, and most of all; null where none does. */
-function nextStage(stage: NextStage, stages: readonly NextStage[]): NextStage | null {
+/** The setup, of the later ones, whose feed asks more amps than this one's, and most of all; null where none does. */
+function nextStage(stage: NextStage, later: readonly NextStage[]): NextStage | null {
   if (stage.setup.feed === null) return null;
-  const others = stages.filter((other) => other !== stage && asks_A(other) > asks_A(stage));
-  return others.reduce<NextStage | null>((most, one) => (most && asks_A(most) >= asks_A(one) ? most : one), null);
+  const dearer = later.filter((other) => asks_A(other) > asks_A(stage));
+  return dearer.reduce<NextStage | null>((most, one) => (most && asks_A(most) >= asks_A(one) ? most : one), null);
 }
 
 const asks_A = ({ setup, model }: NextStage): number =>

@@ -3,7 +3,7 @@ import type { Feed, Setup } from "../study.ts";
 import type { Caution } from "./types.ts";
 import { besideEngine } from "./wiringConductor.ts";
 import type { ChargeMoment, ChargeRunAnswer, FridgeRunAnswer, RunAnswer } from "./wiringTypes.ts";
-import { listed } from "./words.ts";
+import { amps, listed } from "./words.ts";
 
 /** What is wrong with a setup's wiring, the gravest first: for `explain` as for `wiring`. */
 export function wiringCautions(
@@ -43,14 +43,14 @@ const pct = (share: number): string => `${Math.round(share * 100)} %`;
 function lowSource(feed: Feed, { source_V, weight, delivered_A, limitedBy }: ChargeMoment): Caution[] {
   if (limitedBy !== "source") return [];
   const when = weight < 1 ? `for ${pct(weight)} of a drive` : "throughout a drive";
-  const amps = `${delivered_A.toFixed(1)} A reach the bank at half charge`;
+  const reach = `${amps(delivered_A)} reach the bank at half charge`;
   if (feed.kind === "converter") {
     if (!(source_V < feed.minInput_V)) return [];
     const text = `The source stands at ${source_V} V ${when}, under the ${feed.minInput_V} V that the DC-DC charger starts at: it gives nothing then.`;
     return [{ code: "feed-under-minimum", text }];
   }
   if (source_V >= feed.source.volts) return [];
-  const text = `A relay on a variable-voltage alternator: it stands at ${source_V} V ${when}, and ${amps}. A relay cannot raise volts; a DC-DC charger can.`;
+  const text = `A relay on a variable-voltage alternator: it stands at ${source_V} V ${when}, and ${reach}. A relay cannot raise volts; a DC-DC charger can.`;
   return [{ code: "feed-relay-low-volts", text }];
 }
 

@@ -33,6 +33,7 @@ import {
 import { fault_A, fuseAdvice, starterBattery } from "./wiringFuse.ts";
 import { chargeAt_A, demand_A, momentsOf, sourceVolts } from "./wiringMoments.ts";
 import type { AlternatorAnswer, ChargeMoment, ChargeRunAnswer, ConductorSize, FuseAdvice } from "./wiringTypes.ts";
+import { amps } from "./words.ts";
 
 /** A setup that may come next, with its bank made ready. */
 export interface NextStage {
@@ -111,7 +112,7 @@ function stageAfter(feed: Feed, { setup, model }: NextStage): ConductorSize {
     sizeForAmps(amps_A, besideEngine),
   );
   const size = { ...sold("stage after", amps_A, drop_V, area_mm2), forSetup: { id: setup.id, name: setup.name } };
-  const sentence = `Pulled once for "${setup.name}" (${amps_A.toFixed(1)} A): ${sizeName(size)}. The cable is cheap beside pulling it twice.`;
+  const sentence = `Pulled once for "${setup.name}" (${amps(amps_A)}): ${sizeName(size)}. The cable is cheap beside pulling it twice.`;
   return { ...size, sentence };
 }
 
@@ -194,7 +195,7 @@ function chargeSentences(run: Omit<ChargeRunAnswer, "sentences">, feed: Feed, mo
   const after = run.sizes.find(({ purpose }) => purpose === "stage after");
   return [
     ...starts.map((moment) => startSentence(moment, feed, model)),
-    `Near full (${pct(nearFull.charge)}) ${nearFull.delivered_A.toFixed(1)} A still flow: ${heldBy(nearFull, feed)}.`,
+    `Near full (${pct(nearFull.charge)}) ${amps(nearFull.delivered_A)} still flow: ${heldBy(nearFull, feed)}.`,
     pullSentence(run),
     ...(after ? [after.sentence] : []),
     ...run.fuses.map(({ sentence }) => sentence),
@@ -208,7 +209,7 @@ function pullSentence({ sizes, use, length_m }: Pick<ChargeRunAnswer, "sizes" | 
   const five = sizes.find(({ purpose }) => purpose === "5 % drop")!;
   const least = sizes.find(({ purpose }) => purpose === "converter's minimum input");
   const works = least ? `; the least that a converter at full output works on is ${sizeName(least)}` : "";
-  return `Conductor to pull over ${length_m} m, on ${use!.amps_A.toFixed(1)} A: ${sizeName(use!)} for 3 %, ${sizeName(five)} for 5 %${works}.`;
+  return `Conductor to pull over ${length_m} m, on ${amps(use!.amps_A)}: ${sizeName(use!)} for 3 %, ${sizeName(five)} for 5 %${works}.`;
 }
 
 /** A maker's best efficiency is not what a warm converter does on thin volts: say what the lower figure would draw. */
@@ -234,9 +235,9 @@ function warmRegulator({ kind, source }: Feed): string[] {
 
 function startSentence(moment: ChargeMoment, feed: Feed, model: BankModel): string {
   const share = moment.weight < 1 ? `, ${pct(moment.weight)} of a drive` : "";
-  const amps = `With the source at ${moment.source_V.toFixed(1)} V${share}, ${moment.delivered_A.toFixed(1)} A reach the bank at ${pct(moment.charge)} charge`;
+  const reach = `With the source at ${moment.source_V.toFixed(1)} V${share}, ${amps(moment.delivered_A)} reach the bank at ${pct(moment.charge)} charge`;
   const why = nextToNothing(moment, feed, model);
-  return `${amps}: ${why ?? heldBy(moment, feed)}.`;
+  return `${reach}: ${why ?? heldBy(moment, feed)}.`;
 }
 
 /** A relay on a source that hardly stands above the bank: say the two voltages. */
@@ -244,7 +245,8 @@ function nextToNothing({ delivered_A, source_V, limitedBy, bank_V }: ChargeMomen
   if (feed.kind !== "relay" || limitedBy !== "source" || delivered_A > 0.02 * model.bank.capacity_Ah) return null;
   const needs_V = delivered_A > 0 ? model.absorption_V : bank_V + model.gap_V;
   const verb = delivered_A > 0 ? "wants" : "takes nothing under";
-  return `next to nothing, because the bank ${verb} ${needs_V.toFixed(1)} V and a relay cannot raise ${source_V.toFixed(1)} V`;
+  const lead = delivered_A >= 0.05 ? "next to nothing, because " : "";
+  return `${lead}the bank ${verb} ${needs_V.toFixed(1)} V and a relay cannot raise ${source_V.toFixed(1)} V`;
 }
 
 /** What holds the amps, in words with its number. */

@@ -12,6 +12,7 @@ import {
 } from "../feed/index.ts";
 import type { Feed, PathPiece } from "../study.ts";
 import type { AmpacityRow, ConductorSize } from "./wiringTypes.ts";
+import { amps } from "./words.ts";
 
 /** A pair on its own, part of it beside the engine: how a charge run is laid. */
 export const besideEngine: Laying = { bundle: 2, engineSpace: true };
@@ -135,7 +136,7 @@ export function sizeName({ standard_mm2, awg, hopeless }: Omit<ConductorSize, "s
 
 function sizeSentence(size: Omit<ConductorSize, "sentence">): string {
   const allowed = size.drop_V === null ? "" : ` losing at most ${Math.max(0, size.drop_V).toFixed(2)} V`;
-  return `For ${size.purpose}: ${size.amps_A.toFixed(1)} A${allowed} ${size.standard_mm2 === null ? ":" : "asks for"} ${sizeName(size)}.`;
+  return `For ${size.purpose}: ${amps(size.amps_A)}${allowed} ${size.standard_mm2 === null ? ":" : "asks for"} ${sizeName(size)}.`;
 }
 
 /** What a conductor carries, by how it is laid. */

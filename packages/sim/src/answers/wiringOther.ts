@@ -17,6 +17,7 @@ import { fault_A, fuseAdvice } from "./wiringFuse.ts";
 import { walk } from "./wiringMoments.ts";
 import { inverterLow_V, lowestCharge, peakBank, underLoad, type PeakBank } from "./wiringPeaks.ts";
 import type { FridgeRunAnswer, FuseAdvice, RunAnswer } from "./wiringTypes.ts";
+import { amps } from "./words.ts";
 
 /** Lengths taken where the job does not give a run, one way. Common practice, no source. [m] */
 export const usualLength_m = { inverter: 1.5, solar: 5, "fridge-feed": 6 } as const;
@@ -153,7 +154,7 @@ function runSentences(run: Omit<RunAnswer, "sentences">): string[] {
     run.drop_V === null ? "" : `, losing ${run.drop_V.toFixed(2)} V (${(100 * run.dropShare!).toFixed(1)} %)`;
   const length = run.given ? `${run.length_m} m` : `${run.length_m} m (a usual length; the job gives none)`;
   return [
-    `${run.name}: ${run.running_A.toFixed(1)} A over ${length}${drops}. It rests on ${run.basis}.`,
+    `${run.name}: ${amps(run.running_A)} over ${length}${drops}. It rests on ${run.basis}.`,
     `Conductor for 3 %: ${sizeName(run.use!)}; for 5 %: ${sizeName(run.sizes[1]!)}.`,
     ...run.fuses.map(({ sentence }) => sentence),
   ];

@@ -47,3 +47,9 @@ export const days = (value: number): string => {
   const text = value >= 10 ? value.toFixed(0) : value.toFixed(1).replace(/\.0$/, "");
   return `${text} ${text === "1" ? "day" : "days"}`;
 };
+
+/** Amps as one would read them off a meter: to a tenth, to whole amps from ten on; none where they come to nothing. */
+export function amps(value_A: number): string {
+  const text = value_A >= 9.95 ? value_A.toFixed(0) : value_A.toFixed(1).replace(/\.0$/, "");
+  return text === "0" ? "no amps" : `${text} A`;
+}
