@@ -2,6 +2,7 @@ import { defaultClientConditions, defineConfig, type UserConfig } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
 import { viteSingleFile } from "vite-plugin-singlefile";
 import { inlineWorker, sealed } from "./build/onePage.ts";
+import { unusedShapesFallAway, withoutJsonSchema } from "./build/slim.ts";
 import { webManifest } from "./build/webManifest.ts";
 
 /** Relative addresses throughout, so that the built page runs from any folder of any static host. */
@@ -13,7 +14,7 @@ const common: UserConfig = {
 
 const hosted: UserConfig = {
   ...common,
-  worker: { format: "es" },
+  worker: { format: "es", plugins: () => [withoutJsonSchema()] },
   build: {
     target: "es2022",
     // fonts and pictures stay files: the page's policy allows no data: address for them
@@ -21,6 +22,7 @@ const hosted: UserConfig = {
     modulePreload: { polyfill: false },
   },
   plugins: [
+    unusedShapesFallAway(),
     VitePWA({
       strategies: "injectManifest",
       srcDir: "src/offline",
@@ -41,9 +43,14 @@ const hosted: UserConfig = {
 const single: UserConfig = {
   ...common,
   publicDir: false,
-  worker: { format: "iife" },
+  worker: { format: "iife", plugins: () => [withoutJsonSchema()] },
   build: { target: "es2022", outDir: "single/dist", modulePreload: { polyfill: false } },
-  plugins: [inlineWorker(), viteSingleFile({ removeViteModuleLoader: true, outputFileName: "stayput.html" }), sealed()],
+  plugins: [
+    unusedShapesFallAway(),
+    inlineWorker(),
+    viteSingleFile({ removeViteModuleLoader: true, outputFileName: "stayput.html" }),
+    sealed(),
+  ],
 };
 
 export default defineConfig(({ mode }) => (mode === "single" ? single : hosted));

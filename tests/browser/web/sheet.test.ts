@@ -51,7 +51,7 @@ describe("a newcomer with a keyboard alone", () => {
   it("comes from an empty sheet to an answer by place, month and three ticks", async () => {
     await tabTo("Start an empty sheet");
     await page.keyboard.press("Enter");
-    await page.getByText("Name a place and tick what runs").waitFor();
+    await page.locator("the-bench .invite", { hasText: "Name a place and tick what runs" }).waitFor();
     await tabTo("Place");
     await page.keyboard.type("upingt");
     await page.getByRole("option", { name: /Upington/ }).waitFor();
@@ -262,7 +262,7 @@ describe("a faulty edit", () => {
     }
     await type(page, "setups[0].bank.capacity_Ah", "180");
     await expectSameAsSim(page);
-    expect(await page.locator(".fault").count()).toBe(0);
+    expect(await page.locator(".fault", { hasText: /\S/ }).count()).toBe(0);
   });
 });
 
