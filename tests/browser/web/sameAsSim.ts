@@ -1,4 +1,4 @@
-import { sayDays, sayPercent, sayWh } from "@stayput/charts";
+import { sayChance, sayDays, sayWh } from "@stayput/charts";
 import { parseJob, resolve } from "@stayput/job";
 import { words } from "@stayput/job/quantities";
 import { explain, type ExplainAnswer } from "@stayput/sim";
@@ -31,12 +31,12 @@ export async function expectSameAsSim(page: Page): Promise<ExplainAnswer> {
   await row("Days, median", ({ days }) => sayDays(days.drawn.p50, horizon_days, "en-GB"));
   await row("No sun at all", ({ days }) => sayDays(days.dark, horizon_days, "en-GB"));
   await row(`Chance of ${nights === 1 ? "the night" : `${nights} nights`}`, (setup) =>
-    sayPercent(setup.chanceOfLasting, "en-GB"),
+    sayChance(setup.chanceOfLasting, "en-GB"),
   );
   await row("Uses", ({ use_Wh_day }) => `${sayWh(use_Wh_day.total, "en-GB")} a day`);
   const sentence = plain([await page.locator("the-bench .sentence").innerText()])[0]!;
   expect(sentence).toContain(setups[0]!.name);
-  expect(sentence).toContain(sayPercent(setups[0]!.chanceOfLasting, "en-GB"));
+  expect(sentence).toContain(sayChance(setups[0]!.chanceOfLasting, "en-GB"));
   if (setups[0]!.days.drawn.p50 !== null) {
     expect(sentence).toContain(plain([sayDays(setups[0]!.days.drawn.p50, horizon_days, "en-GB")])[0]!);
   }

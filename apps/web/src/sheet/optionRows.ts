@@ -1,4 +1,4 @@
-import { sayDays, sayNumber, sayPercent, sayRange, saySigned, sayWh } from "@stayput/charts";
+import { sayChance, sayDays, sayNumber, sayRange, saySigned, sayWh } from "@stayput/charts";
 import type { ComparedSetup, ExplainAnswer, SetupAnswer } from "@stayput/sim";
 import type { Read } from "../worker/protocol.ts";
 
@@ -27,7 +27,7 @@ export function optionRows(read: Read, answer: ExplainAnswer, compared: readonly
     row("No sun at all", ({ days }) => sayDays(days.dark, horizon_days, locale())),
     row(
       `Chance of ${nights === 1 ? "the night" : `${nights} nights`}`,
-      ({ chanceOfLasting }) => sayPercent(chanceOfLasting, locale()),
+      ({ chanceOfLasting }) => sayChance(chanceOfLasting, locale()),
       true,
     ),
     row("Uses", ({ use_Wh_day }) => `${sayWh(use_Wh_day.total, locale())} a day`),

@@ -1,4 +1,4 @@
-import { sayDays, sayDaysShort, sayMonth, sayPercent } from "@stayput/charts";
+import { sayChance, sayDays, sayDaysShort, sayMonth, sayPercent } from "@stayput/charts";
 import type { ExplainAnswer, SetupAnswer } from "@stayput/sim";
 import type { Read } from "../worker/protocol.ts";
 
@@ -39,16 +39,18 @@ function lastsText({ days }: SetupAnswer, { horizon_days }: ExplainAnswer): stri
     return `mostly keeps going, though one sky in ten has it flat in ${sayDays(p10, horizon_days, locale())}`;
   const middle = sayDays(p50, horizon_days, locale());
   const high = sayDaysShort(p90, horizon_days, locale());
-  return low === high ? `goes flat after ${middle}` : `goes flat after ${middle}, most likely ${low} to ${high}`;
+  return low === high
+    ? `goes flat after ${middle}`
+    : `goes flat after ${middle} (four skies in five: ${low} to ${high})`;
 }
 
 const nightsText = (nights: number): string => (nights === 1 ? "the night" : `all ${nights} nights`);
 
 const sureText = ({ chanceOfLasting }: SetupAnswer, { nights }: ExplainAnswer): string =>
-  `chance of lasting ${nightsText(nights)} ${sayPercent(chanceOfLasting, locale())}`;
+  `chance of lasting ${nightsText(nights)} ${sayChance(chanceOfLasting, locale())}`;
 
 const chanceText = ({ chanceOfLasting }: SetupAnswer, { nights }: ExplainAnswer): string =>
-  `The chance of lasting ${nightsText(nights)} of the trip is ${sayPercent(chanceOfLasting, locale())}.`;
+  `The chance of lasting ${nightsText(nights)} of the trip is ${sayChance(chanceOfLasting, locale())}.`;
 
 function takesText({ use_Wh_day }: SetupAnswer): string {
   const [most, next] = use_Wh_day.byLoad;

@@ -32,6 +32,12 @@ export const saySigned = (value: number, locale = "en", decimals = 1): string =>
 export const sayPercent = (share: number, locale = "en"): string =>
   numberFormat(locale, "pct", { style: "percent", maximumFractionDigits: 0 }).format(share);
 
+/** A chance found by drawing skies: none of so many does not mean never, nor all of them always. */
+export function sayChance(chance: number, locale = "en"): string {
+  if (chance < 0.005) return `< ${sayPercent(0.01, locale)}`;
+  return chance > 0.995 ? `> ${sayPercent(0.99, locale)}` : sayPercent(chance, locale);
+}
+
 export const withUnit = (figure: string, unit: string): string => `${figure}${space}${unit}`;
 
 /** Watt-hours, or kilowatt-hours from 10 kWh up. */
