@@ -5,6 +5,7 @@ import jsQr from "jsqr";
 import type { Browser, BrowserContext, Download, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { anyJob } from "../laws/arbitraries/job.ts";
+import { propertyRuns } from "../seed.ts";
 import { stayput } from "../units/cli/stayput.ts";
 import { launchChromium } from "./chromium.ts";
 import { jobOf, type } from "./web/openPage.ts";
@@ -40,6 +41,8 @@ afterEach(async () => {
   expect(complaints).toEqual([]);
 });
 
+/** From the one seed of all property tests. */
+const sampled = (numRuns: number): { numRuns: number; seed: number } => ({ numRuns, seed: propertyRuns.seed });
 const eventually = <T>(what: () => T | Promise<T>) => expect.poll(what, { timeout: 15_000 });
 const open = (address = site.url): Promise<Page> => watchedPage(context, address, complaints);
 const title = (page: Page): Promise<string> => page.locator('[data-path="title"]').inputValue();
@@ -84,7 +87,7 @@ describe("a link", () => {
 
   it("opens any valid job in place, beside what was there", async () => {
     const page = await open();
-    const links = fc.sample(anyJob, 5);
+    const links = fc.sample(anyJob, sampled(5));
     for (const job of links) {
       await page.evaluate((fragment) => (location.hash = fragment), packJob(job));
       await eventually(async () => meaning(await jobOf(page))).toEqual(job);
@@ -96,7 +99,7 @@ describe("a link", () => {
   it("says clearly when it is damaged, and leaves the sheet as it was", async () => {
     const page = await open();
     await type(page, "title", "Still here");
-    const [good] = fc.sample(anyJob, 1).map(packJob);
+    const [good] = fc.sample(anyJob, sampled(1)).map(packJob);
     const damaged = [
       good!.slice(0, -7),
       good!.slice(0, 30) + (good![30] === "A" ? "B" : "A") + good!.slice(31),
@@ -128,7 +131,7 @@ describe("a link", () => {
     expect(await readCode(page)).toBe(link);
     tally.codesRead++;
     await page.getByRole("button", { name: "Close" }).click();
-    const noise = fc.sample(fc.string({ unit: "grapheme-ascii", minLength: 1900, maxLength: 1990 }), 2);
+    const noise = fc.sample(fc.string({ unit: "grapheme-ascii", minLength: 1900, maxLength: 1990 }), sampled(2));
     await page.evaluate((texts) => {
       const { store } = document.querySelector("stay-sheet") as unknown as {
         store: { edit: (label: string, change: (job: JobInput) => JobInput) => void };
@@ -240,14 +243,14 @@ describe("files", () => {
 
   it("changed at random either open on the sheet or are refused, and never break it", async () => {
     const page = await open();
-    const mutants = fc.sample(anyJob.chain(mutantOf), 60);
+    const mutants = fc.sample(anyJob.chain(mutantOf), sampled(120));
     for (const text of mutants) {
       await page.evaluate(async (mutant) => {
         const { keeper } = document.querySelector("stay-sheet") as unknown as {
           keeper: { takeText: (text: string, from: string) => Promise<boolean> };
         };
         await keeper.takeText(mutant, "mutant");
-        await (document.querySelector("stay-sheet") as unknown as { updateComplete: Promise<unknown> }).updateComplete;
+        await new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
       }, text);
       tally.mutantsShown++;
     }

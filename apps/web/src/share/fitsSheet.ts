@@ -2,6 +2,7 @@
 interface Shape {
   readonly type?: unknown;
   readonly const?: unknown;
+  readonly enum?: readonly unknown[];
   readonly properties?: Readonly<Record<string, Shape>>;
   readonly required?: readonly string[];
   readonly items?: Shape;
@@ -28,15 +29,24 @@ function fits(value: unknown, shape: Shape, left: { count: number }): boolean {
   if (branches !== undefined) return branches.some((branch) => fits(value, branch, left));
   if (Array.isArray(value)) return listFits(value, shape, left);
   if (typeof value === "object" && value !== null) return fieldsFit(value, shape, left);
-  // a single value in the place of a group has no blank of its own
+  return leafFits(value, shape);
+}
+
+/** What can come of typing and picking: a text stands where a figure should, but never a figure for a text. */
+function leafFits(value: unknown, shape: Shape): boolean {
   if ("const" in shape) return value === shape.const;
-  return shape.type === "null" ? value === null : shape.type !== "object" && shape.type !== "array";
+  if (shape.enum !== undefined) return shape.enum.includes(value);
+  if (shape.type === "number" || shape.type === "integer")
+    return typeof value === "number" || typeof value === "string";
+  if (shape.type === "null") return value === null;
+  return value !== null && shape.type === typeof value;
 }
 
 const listFits = (list: readonly unknown[], { type, items }: Shape, left: { count: number }): boolean =>
   type === "array" && list.length <= WIDEST && list.every((each) => items === undefined || fits(each, items, left));
 
-function fieldsFit(value: object, { properties = {}, required = [] }: Shape, left: { count: number }): boolean {
+function fieldsFit(value: object, { type, properties = {}, required = [] }: Shape, left: { count: number }): boolean {
+  if (type !== "object") return false;
   const known = Object.entries(value).every(([name, each]) => {
     const shape = Object.hasOwn(properties, name) ? properties[name] : undefined;
     return shape !== undefined && fits(each, shape, left);
@@ -44,10 +54,9 @@ function fieldsFit(value: object, { properties = {}, required = [] }: Shape, lef
   return known && required.every((name) => Object.hasOwn(value, name) || mayBeBlank(properties[name]));
 }
 
-/** A blank that was cleared is left out of the job; a group or a kind never is. */
+/** A figure that was cleared is left out of the job; a text stays as an empty one, and nothing else can be cleared. */
 function mayBeBlank(shape: Shape | undefined): boolean {
-  if (shape === undefined || "const" in shape) return false;
-  const branches = shape.anyOf ?? shape.oneOf;
+  const branches = shape?.anyOf ?? shape?.oneOf;
   if (branches !== undefined) return branches.some(mayBeBlank);
-  return shape.type !== "object" && shape.type !== "array";
+  return shape?.type === "number" || shape?.type === "integer";
 }

@@ -1,5 +1,4 @@
 import {
-  jobJsonSchema,
   migrate,
   parseJobText,
   toJobText,
@@ -32,13 +31,19 @@ export async function readForSheet(text: string): Promise<ForSheet> {
   if (!parsed.ok && parsed.faults.some(ofTheText)) return parsed;
   const typed: unknown = JSON.parse(text.replace(/^\uFEFF/, ""));
   const current = migrate(typed);
-  if (!current.ok || (!parsed.ok && !fitsSheet(current.value, jobJsonSchema()))) return refused(parsed);
+  if (!current.ok || (!parsed.ok && !(await fits(current.value)))) return refused(parsed);
   return {
     ok: true,
     job: current.value as JobInput,
     faults: parsed.ok ? [] : parsed.faults,
     older: current.value !== typed,
   };
+}
+
+/** The published schema is fetched when a job with faults is first opened. */
+async function fits(value: unknown): Promise<boolean> {
+  const { default: schema } = await import("../../../../shared/schema/job.schema.json");
+  return fitsSheet(value, schema);
 }
 
 /** No JSON, too long or too deep; or a field that stands twice, which only the text shows. */

@@ -73,7 +73,7 @@ describe("a job that is not yet right", () => {
   it("opens with its faults where each has a blank, as typed", async () => {
     const bank = (value: unknown) =>
       wrong((job) => ({ ...job, setups: [{ ...job.setups[0]!, bank: { chemistry: "agm", capacity_Ah: value } }] }));
-    for (const value of ["lots", "", -4, null, true, "x".repeat(100_000)]) {
+    for (const value of ["lots", "", -4, 1e12, "x".repeat(100_000)]) {
       const opened = await readForSheet(bank(value));
       expect(opened.ok, JSON.stringify(value).slice(0, 40)).toBe(true);
       if (opened.ok) expect(opened.job.setups[0]!.bank.capacity_Ah).toBe(value);
@@ -94,6 +94,11 @@ describe("a job that is not yet right", () => {
       wrong((job) => ({ ...job, setups: [[]] })),
       wrong((job) => ({ ...job, setups: [{ ...job.setups[0]!, bank: undefined }] })),
       wrong((job) => ({ ...job, loads: [{ id: "x", name: "x", kind: "kettle" }] })),
+      wrong((job) => ({ ...job, setups: [null] })),
+      wrong((job) => ({ ...job, place: { id: {} } })),
+      wrong((job) => ({ ...job, title: 7 })),
+      wrong((job) => ({ ...job, trip: { nights: 3 } })),
+      wrong((job) => ({ ...job, trip: { ...job.trip, nights: true } })),
       wrong((job) => ({ ...job, unknown: 1 })),
       wrong((job) => ({ ...job, version: 2 })),
       '{"title":"a","title":"b"}',
