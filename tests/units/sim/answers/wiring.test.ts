@@ -16,9 +16,7 @@ describe("a relay on a variable-voltage alternator", () => {
     const low = charge!.moments[0]!;
     // 12.4 V stands under the rested 12.15 V and more of a half-charged AGM, and the 0.75 V that charging takes
     expect(low).toMatchObject({ when: "start", source_V: 12.4, weight: 0.8, delivered_A: 0, limitedBy: "source" });
-    expect(sentences[0]).toMatch(
-      /no amps reach the bank .*the bank takes nothing under 1[23]\.\d V/,
-    );
+    expect(sentences[0]).toMatch(/no amps reach the bank .*the bank takes nothing under 1[23]\.\d V/);
     expect(codes({ feed })).toContain("feed-relay-low-volts");
   });
 
