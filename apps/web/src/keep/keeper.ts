@@ -39,6 +39,8 @@ export class Keeper {
   notices: readonly Notice[] = [];
   #db: Promise<JobsDb> | null = null;
   #lastBlocked = false;
+  /** a newer version of the page has the store: whatever is refused after that has been said already */
+  #letGo = false;
   readonly #judged = new Map<string, string | null>();
   readonly #hearers = new Set<() => void>();
   readonly #tabs = new OtherTabs((news) => this.#heard(news));
@@ -285,8 +287,8 @@ export class Keeper {
     placeName: this.desk.placeName,
     onState: (job) => {
       if (job !== this.now && job.refused === null) return;
-      if (job.refused === null) this.unsay("store");
-      else this.#refusedBy(job.refused);
+      if (job.refused !== null) this.#refusedBy(job.refused);
+      else if (!this.#letGo) this.unsay("store");
       this.#tell();
     },
     onBehind: (job) => this.#fork(job),
@@ -352,6 +354,7 @@ export class Keeper {
   }
 
   #refusedBy(error: unknown): void {
+    if (this.#letGo) return this.noteUnsaved();
     this.say({
       about: "store",
       grave: true,
@@ -376,6 +379,7 @@ export class Keeper {
 
   #outdated(): void {
     this.#db = null;
+    this.#letGo = true;
     this.noteUnsaved();
     this.say({
       about: "store",
