@@ -354,7 +354,7 @@ export class Keeper {
   }
 
   #refusedBy(error: unknown): void {
-    if (this.#letGo) return this.noteUnsaved();
+    if (this.#letGo) { this.noteUnsaved(); return; }
     this.say({
       about: "store",
       grave: true,
