@@ -354,7 +354,10 @@ export class Keeper {
   }
 
   #refusedBy(error: unknown): void {
-    if (this.#letGo) { this.noteUnsaved(); return; }
+    if (this.#letGo) {
+      this.noteUnsaved();
+      return;
+    }
     this.say({
       about: "store",
       grave: true,
