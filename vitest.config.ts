@@ -24,6 +24,7 @@ export default defineConfig({
           testTimeout: 60_000,
           hookTimeout: 180_000,
           fileParallelism: false,
+          retry: 1, // a real browser on a busy machine: the report tells which needed the second try
         },
       },
     ],
