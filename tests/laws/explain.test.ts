@@ -95,7 +95,9 @@ describe("an answer", () => {
         for (const each of first(explain(asked, quick)).without) {
           const loads = one.loads.filter(({ id }) => id !== each.load);
           const alone = first(explain({ ...asked, setups: [{ ...one, loads }] }, quick)).days;
-          expect(each.days).toEqual(alone.average);
+          // The average day keeps a ledger, which adds the same hours up otherwise.
+          if (each.days === null) expect(alone.average).toBeNull();
+          else expect(each.days).toBeCloseTo(alone.average!, 9);
           expect(each.daysP50).toEqual(alone.drawn.p50);
         }
       }),

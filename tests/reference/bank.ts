@@ -1,6 +1,5 @@
 import electrical from "../fixtures/reference/electrical.json" with { type: "json" };
 import {
-  atShare,
   bankModel,
   capacityOverHours_Ah,
   chemistries,
@@ -302,7 +301,7 @@ function roundTrip(): number {
   for (let charge = 0.205; charge < 0.8; charge += 0.01) {
     const rested_V = restedVolts_V(model, charge);
     const drop_V = amps * resistanceAt_Ohm(model, charge);
-    in_Wh += (rested_V + model.gap_V + drop_V) / atShare(model.efficiency, charge);
+    in_Wh += (rested_V + model.gap_V + drop_V) / model.efficiency.at(charge);
     out_Wh += rested_V - drop_V;
   }
   return out_Wh / in_Wh;

@@ -1,5 +1,6 @@
 import { bankModel, type BankModel } from "../../packages/sim/src/bank/index.ts";
 import { newFound, run } from "../../packages/sim/src/stay/index.ts";
+import { ReadLine } from "../../packages/sim/src/numeric/line.ts";
 import { solveLinear } from "../../packages/sim/src/numeric/solveLinear.ts";
 import { twoAgm } from "../fixtures/stays.ts";
 import { fromRow, input, row } from "./bank.ts";
@@ -118,7 +119,6 @@ const flatVolts = 12;
 function losslessBank(days: number): BankModel {
   const capacity_Ah = days * dayAmps;
   const made = bankModel({ ...twoAgm, chemistry: "lfp", capacity_Ah, reserve: 0 }, 25);
-  const level = (table: Float64Array, value: number): Float64Array => table.map((_, i) => (i % 2 === 0 ? value : 0));
   return {
     ...made,
     resistance_Ohm: 1e-4, // of an amp, 0.1 mV in 12
@@ -126,8 +126,8 @@ function losslessBank(days: number): BankModel {
     stepLoss: 0,
     bulk_A: Infinity,
     endTaperFrom: 2,
-    efficiency: level(made.efficiency, 1),
-    volts: level(made.volts, flatVolts),
+    efficiency: new ReadLine([[0, 1]]),
+    volts: new ReadLine([[0, flatVolts]]),
   };
 }
 

@@ -1,5 +1,5 @@
 import { alongLine } from "../numeric/line.ts";
-import { atShare, type BankModel } from "./bankModel.ts";
+import type { BankModel } from "./bankModel.ts";
 
 /**
  * The most amps at the terminals that a bank takes, meant over one step, standing at its absorption volts: least of the
@@ -8,14 +8,14 @@ import { atShare, type BankModel } from "./bankModel.ts";
  * @param charge share of full, half-way through the step if that is known: sets losses and lithium's last limit
  */
 export const acceptance_A = (model: BankModel, q_Ah: number, charge: number = q_Ah * model.perFull): number =>
-  stored_A(model, q_Ah, charge, Infinity) / atShare(model.efficiency, charge);
+  stored_A(model, q_Ah, charge, Infinity) / model.efficiency.at(charge);
 
 /** What a step stores of the amps offered at the terminals, its losses taken off and no more than the bank takes [A]. */
 export function stored_A(model: BankModel, q_Ah: number, charge: number, offered_A: number): number {
   const missing_Ah = model.full_Ah - q_Ah;
   if (!model.takesCharge || !(missing_Ah > 0)) return 0;
   const limit_A = charge > model.endTaperFrom ? endLimit_A(model, charge) : model.bulk_A;
-  const into_A = (offered_A < limit_A ? offered_A : limit_A) * atShare(model.efficiency, charge);
+  const into_A = (offered_A < limit_A ? offered_A : limit_A) * model.efficiency.at(charge);
   const taper_A = model.takenUp_per_h * missing_Ah;
   return taper_A < into_A ? taper_A : into_A;
 }
@@ -45,6 +45,6 @@ export function acceptanceAt_A(
   if (model.taper_per_h === 0 || below_V <= 0) return most_A;
   const taper_per_h = model.taper_per_h * alongLine(model.chemistry.weakTaper, below_V);
   const share = 1 - Math.exp(-taper_per_h * model.step_h);
-  const efficiency = atShare(model.efficiency, charge);
+  const efficiency = model.efficiency.at(charge);
   return Math.min(most_A, (share * (model.full_Ah - q_Ah)) / (model.step_h * efficiency));
 }

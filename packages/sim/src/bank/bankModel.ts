@@ -1,4 +1,4 @@
-import { alongLine } from "../numeric/line.ts";
+import { alongLine, ReadLine } from "../numeric/line.ts";
 import { mustLie } from "../numeric/must.ts";
 import type { Bank } from "../study.ts";
 import { chemistries, monthHours_h, resistanceGrowth, tiredBelow, type Chemistry } from "./chemistries.ts";
@@ -15,11 +15,13 @@ export interface BankModel {
   readonly full_Ah: number;
   /** 1 / full_Ah */
   readonly perFull: number;
+  /** the available tank full [Ah] */
+  readonly available_Ah: number;
   readonly c: number;
   readonly k_per_h: number;
   readonly step_h: number;
   readonly tank: TankStep;
-  /** half of a step, a quarter, an eighth … to well under a second of an hour */
+  /** half of a step, a quarter, an eighth, … */
   readonly halves: readonly TankStep[];
   /** when full [Ω] */
   readonly resistance_Ohm: number;
@@ -40,18 +42,15 @@ export interface BankModel {
   readonly returns_V: number;
   /** share of charge that a step loses standing */
   readonly stepLoss: number;
-  /** rested volts by share of the available tank, as lines for `atShare` to read */
-  readonly volts: Float64Array;
-  /** charge efficiency by share of full charge, likewise */
-  readonly efficiency: Float64Array;
+  /** rested volts by charge available [Ah] */
+  readonly volts: ReadLine;
+  /** charge efficiency by share of full charge */
+  readonly efficiency: ReadLine;
   readonly takesCharge: boolean;
 }
 
-/** A step of an hour halved so often is 0.05 s. */
-const halvings = 16;
-
-/** Twentieths: every knot of the tables falls on one, so reading between them is exact. */
-export const tableSteps = 20;
+/** A step of an hour halved so often is 14 s. */
+const halvings = 8;
 
 /**
  * @param temp_C one temperature for the whole run [°C], −40 to 60
@@ -65,6 +64,7 @@ export function bankModel(bank: Bank, temp_C: number, step_h = 1): BankModel {
   const kept_Ah = bank.capacity_Ah * bank.condition;
   const capacity_Ah = kept_Ah * alongLine(chemistry.capacityByTemp, temp_C);
   const full_Ah = (capacity_Ah * chemistry.full_Ah) / 100;
+  const available_Ah = chemistry.c * full_Ah;
   const taper_per_h = (bank.condition < tiredBelow ? chemistry.tiredTaper_per_h : chemistry.taper_per_h) ?? 0;
   const cutOff_V = bank.cutOff_V ?? (chemistry.cutOff_V === null ? null : chemistry.cutOff_V * twelves);
   const rested = bank.restedVolts?.map(({ share, volts }) => [share, volts] as const) ?? chemistry.restedVolts;
@@ -75,6 +75,7 @@ export function bankModel(bank: Bank, temp_C: number, step_h = 1): BankModel {
     capacity_Ah,
     full_Ah,
     perFull: 1 / full_Ah,
+    available_Ah,
     c: chemistry.c,
     k_per_h: chemistry.k_per_h,
     step_h,
@@ -93,8 +94,8 @@ export function bankModel(bank: Bank, temp_C: number, step_h = 1): BankModel {
     cutOff_V: cutOff_V ?? -Infinity,
     returns_V: chemistry.returns_V * twelves,
     stepLoss: (chemistry.selfDischarge_per_month / monthHours_h) * step_h,
-    volts: evenTable(rested, twelves),
-    efficiency: evenTable(chemistry.chargeEfficiency, 1),
+    volts: new ReadLine(rested.map(([share, volts]) => [share * available_Ah, volts * twelves])),
+    efficiency: new ReadLine(chemistry.chargeEfficiency),
     takesCharge: chemistry.coldest_C === null || temp_C >= chemistry.coldest_C,
   };
 }
@@ -109,27 +110,9 @@ function checkBank(bank: Bank, temp_C: number, step_h: number): void {
     throw new RangeError(`chemistry must be agm, gel, flooded or lfp, got ${bank.chemistry}`);
 }
 
-/** For each twentieth, the line that holds from there to the next: its height at 0 and its slope, in twentieths. */
-function evenTable(points: readonly (readonly [number, number])[], scale: number): Float64Array {
-  const at = (i: number) => alongLine(points, i / tableSteps) * scale;
-  const table = new Float64Array(2 * (tableSteps + 1));
-  for (let i = 0; i <= tableSteps; i++) {
-    const slope = at(i + 1) - at(i);
-    table[2 * i] = at(i) - i * slope;
-    table[2 * i + 1] = slope;
-  }
-  return table;
-}
-
-/** Reads an even table at a share; below 0 and above 1 it holds. */
-export function atShare(table: Float64Array, share: number): number {
-  const x = (share > 0 ? (share < 1 ? share : 1) : 0) * tableSteps;
-  const i = (x | 0) << 1;
-  return table[i]! + x * table[i + 1]!;
-}
-
 /** Rested volts at a share of the available tank [V]. */
-export const restedVolts_V = (model: BankModel, available: number): number => atShare(model.volts, available);
+export const restedVolts_V = (model: BankModel, available: number): number =>
+  model.volts.at(available * model.available_Ah);
 
 const growsTo = resistanceGrowth.at;
 const perChargeGone = 1 / (1 - resistanceGrowth.at);

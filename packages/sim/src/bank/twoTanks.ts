@@ -28,18 +28,26 @@ export function tankStep(c: number, k_per_h: number, step_h: number): TankStep {
 }
 
 /**
+ * Charge available after a step at a constant current [Ah].
+ * @param q all charge at its start [Ah]
+ * @param current_A positive discharges
+ */
+export const availableAfter_Ah = (step: TankStep, q1: number, q: number, current_A: number): number =>
+  q1 * step.e + q * step.gain - current_A * step.perAmp_h;
+
+/**
  * The tanks after a constant current.
  * @param current_A positive discharges
  */
 export function stepTanks(tanks: Tanks, current_A: number, step: TankStep): Tanks {
   const q = tanks.q1 + tanks.q2;
-  const q1 = tanks.q1 * step.e + q * step.gain - current_A * step.perAmp_h;
+  const q1 = availableAfter_Ah(step, tanks.q1, q, current_A);
   return { q1, q2: q - current_A * step.step_h - q1 };
 }
 
 /** The most amps that the step can draw before the available tank is empty. */
 export function mostDischarge_A(tanks: Tanks, step: TankStep): number {
-  return (tanks.q1 * step.e + (tanks.q1 + tanks.q2) * step.gain) / step.perAmp_h;
+  return availableAfter_Ah(step, tanks.q1, tanks.q1 + tanks.q2, 0) / step.perAmp_h;
 }
 
 /**

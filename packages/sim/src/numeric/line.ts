@@ -1,5 +1,8 @@
-/** A line through points of rising x, held level beyond its ends. `points` must not be empty. */
-export function alongLine(points: readonly (readonly [x: number, y: number])[], x: number): number {
+/** Points of rising x. */
+export type Points = readonly (readonly [x: number, y: number])[];
+
+/** A line through points, held level beyond its ends. `points` must not be empty. */
+export function alongLine(points: Points, x: number): number {
   let before = points[0]!;
   if (x <= before[0]) return before[1];
   for (let i = 1; i < points.length; i++) {
@@ -8,4 +11,49 @@ export function alongLine(points: readonly (readonly [x: number, y: number])[], 
     before = after;
   }
   return before[1];
+}
+
+/**
+ * The same line for one that is read over and over, mostly close to where it was read last: it keeps the stretch between
+ * two points that it stood on. What it answers does not depend on that. Infinite x is not taken.
+ */
+export class ReadLine {
+  /** of each stretch: where it starts, its line's height at 0, and its slope; the first and last are level */
+  readonly #starts: Float64Array;
+  readonly #at0s: Float64Array;
+  readonly #slopes: Float64Array;
+  #i = 0;
+  #from = NaN;
+  #to = NaN;
+  #at0 = NaN;
+  #slope = NaN;
+
+  constructor(points: Points) {
+    const stretches = points.map(([x, y], i) => {
+      const [nextX, nextY] = points[i + 1] ?? [Infinity, y];
+      const slope = (nextY - y) / (nextX - x);
+      return { start: x, at0: y - slope * x, slope };
+    });
+    const all = [{ start: -Infinity, at0: points[0]![1], slope: 0 }, ...stretches];
+    this.#starts = Float64Array.from([...all.map(({ start }) => start), Infinity]);
+    this.#at0s = Float64Array.from(all, ({ at0 }) => at0);
+    this.#slopes = Float64Array.from(all, ({ slope }) => slope);
+  }
+
+  at(x: number): number {
+    if (!(x >= this.#from && x < this.#to)) this.#moveTo(x);
+    return this.#at0 + x * this.#slope;
+  }
+
+  #moveTo(x: number): void {
+    const starts = this.#starts;
+    let i = this.#i;
+    while (x < starts[i]!) i--;
+    while (x >= starts[i + 1]!) i++;
+    this.#i = i;
+    this.#from = starts[i]!;
+    this.#to = starts[i + 1]!;
+    this.#at0 = this.#at0s[i]!;
+    this.#slope = this.#slopes[i]!;
+  }
 }

@@ -7,9 +7,9 @@
  * absorption volts. What the bank cannot take is left unused, feed and mains giving way before sun.
  */
 export interface Bus {
-  /** the tanks at the start of the step [Ah] */
+  /** charge available at the start of the step, and all that is held [Ah] */
   q1_Ah: number;
-  q2_Ah: number;
+  q_Ah: number;
   /** the bank as it stands half-way through the step: share of full, and what comes of that */
   charge: number;
   efficiency: number;
@@ -44,7 +44,7 @@ export interface Bus {
 /** A bus at rest, to be filled in and used again every step. */
 export const newBus = (): Bus => ({
   q1_Ah: 0.5,
-  q2_Ah: 0.5,
+  q_Ah: 0.5,
   charge: 0.5,
   efficiency: 0.5,
   rested_V: 0.5,

@@ -1,3 +1,4 @@
+import type { StepEnd } from "./endStep.ts";
 import type { Step } from "./step.ts";
 
 /** Why sun was left unused, as the ledger codes it; 0 where none was. */
@@ -42,21 +43,11 @@ export function newLedger(hours: number): Ledger {
   return { ...(made as Record<LedgerColumn, Float64Array>), hours };
 }
 
-/** What a step leaves besides its flows. */
-export interface StepEnd {
-  step_h: number;
-  /** hours of the step before loads dropped; all of it where they did not */
-  lasted_h: number;
-  powered: boolean;
-  volts_V: number;
-  held_Ah: number;
-  selfDischarge_Ah: number;
-  /** index into `unusedCauses` for what the bank did not take */
-  cause: number;
-}
-
-/** Adds one step to its hour. After a drop the step's sources stand idle: the sun of that part is unused. */
-export function noteStep(ledger: Ledger, h: number, step: Step, end: StepEnd): void {
+/**
+ * Adds one step to its hour. After a drop the step's sources stand idle: the sun of that part is unused.
+ * @param cause index into `unusedCauses` for what the bank did not take
+ */
+export function noteStep(ledger: Ledger, h: number, step: Step, end: StepEnd, cause: number): void {
   const { step_h, lasted_h } = end;
   ledger.powered_h[h]! += end.powered ? lasted_h : 0;
   ledger.served_Wh[h]! += step.served_W * lasted_h;
@@ -74,5 +65,5 @@ export function noteStep(ledger: Ledger, h: number, step: Step, end: StepEnd): v
   ledger.selfDischarge_Ah[h]! += end.selfDischarge_Ah;
   ledger.held_Ah[h] = end.held_Ah;
   ledger.volts_V[h] = end.volts_V;
-  if (step.sunAvailable_W * step_h - step.sunUsed_W * lasted_h > 1e-6) ledger.unusedCause[h] = end.cause;
+  if (step.sunAvailable_W * step_h - step.sunUsed_W * lasted_h > 1e-6) ledger.unusedCause[h] = cause;
 }

@@ -1,6 +1,7 @@
 import { chargeWhenShown_Ah, shownCharge } from "../bank/bankModel.ts";
 import { mustLie } from "../numeric/must.ts";
 import type { Drive } from "./drive.ts";
+import { endStep, newStepEnd, type StepEnd } from "./endStep.ts";
 import type { Ledger } from "./ledger.ts";
 import { oneStep } from "./oneStep.ts";
 import { plainSteps } from "./plainSteps.ts";
@@ -33,6 +34,7 @@ export interface RunOptions {
 }
 
 const state: RunState = newRunState();
+const end: StepEnd = newStepEnd();
 
 /**
  * The hourly recurrence: steps one bank through a stay. Plain steps are taken many at a time, the others one by one; with a
@@ -50,8 +52,11 @@ export function run(drive: Drive, found: Found, options: RunOptions = {}): Found
   start(drive);
   if (shown !== null) shown[0] = shownCharge(bank, state.lowest_Ah);
   while (state.steps < steps && !(stopAtDrop && state.drop_h >= 0)) {
-    if (plain) plainSteps(drive, state, steps, shown);
-    if (state.steps < steps) oneStep(drive, state, shown, ledger);
+    const settled = plain && plainSteps(drive, state, steps, shown, end);
+    if (settled) {
+      endStep(bank, state, end);
+      if (shown !== null) shown[state.steps] = shownCharge(bank, state.q);
+    } else if (state.steps < steps) oneStep(drive, state, shown, ledger);
   }
   found.drop_h = state.drop_h;
   found.reserve_h = state.reserve_h;
@@ -66,7 +71,7 @@ function start({ bank, startCharge }: Drive): void {
   state.steps = 0;
   state.on = true;
   state.q1 = held_Ah * bank.c;
-  state.q2 = held_Ah * (1 - bank.c);
+  state.q = held_Ah;
   state.lowest_Ah = held_Ah;
   state.lowestStep = 0;
   state.drop_h = NaN;

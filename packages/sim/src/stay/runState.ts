@@ -4,9 +4,9 @@ export interface RunState {
   steps: number;
   /** loads are powered */
   on: boolean;
-  /** available and bound [Ah] */
+  /** charge available, and all that is held [Ah] */
   q1: number;
-  q2: number;
+  q: number;
   lowest_Ah: number;
   /** steps done when it stood there */
   lowestStep: number;
@@ -20,7 +20,7 @@ export const newRunState = (): RunState => ({
   steps: 0,
   on: true,
   q1: 0.5,
-  q2: 0.5,
+  q: 0.5,
   lowest_Ah: 0.5,
   lowestStep: 0,
   drop_h: NaN,

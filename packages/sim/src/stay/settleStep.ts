@@ -1,5 +1,6 @@
 import { acceptance_A, acceptanceAt_A, roughlyStored_A } from "../bank/acceptance.ts";
-import { atShare, resistanceAt_Ohm, type BankModel } from "../bank/bankModel.ts";
+import { resistanceAt_Ohm, type BankModel } from "../bank/bankModel.ts";
+import { availableAfter_Ah } from "../bank/twoTanks.ts";
 import { converterMost_A, type FeedCircuit } from "../feed/index.ts";
 import { settle, type Bus } from "./bus.ts";
 import type { Drive, MixedHours } from "./drive.ts";
@@ -30,16 +31,16 @@ export function settleStep(drive: Drive, h: number, on: boolean, bus: Bus, step:
 function guessed_A(bank: BankModel, bus: Bus): number {
   const { perGuessed_V } = bank;
   const drawn_A = (bus.load_W - bus.sun_W) * perGuessed_V + bus.element_S / perGuessed_V - bus.sun_A;
-  return drawn_A < 0 ? -roughlyStored_A(bank, bus.q1_Ah + bus.q2_Ah, -drawn_A) : drawn_A;
+  return drawn_A < 0 ? -roughlyStored_A(bank, bus.q_Ah, -drawn_A) : drawn_A;
 }
 
 function goHalfway(bank: BankModel, net_A: number, bus: Bus): void {
-  const { e, gain, perAmp_h, step_h } = bank.halves[0]!;
-  const q = bus.q1_Ah + bus.q2_Ah;
-  bus.charge = (q - net_A * step_h) * bank.perFull;
-  bus.rested_V = atShare(bank.volts, (bus.q1_Ah * e + q * gain - net_A * perAmp_h) / (bank.c * bank.full_Ah));
+  const half = bank.halves[0]!;
+  const q = bus.q_Ah;
+  bus.charge = (q - net_A * half.step_h) * bank.perFull;
+  bus.rested_V = bank.volts.at(availableAfter_Ah(half, bus.q1_Ah, q, net_A));
   bus.resistance_Ohm = resistanceAt_Ohm(bank, bus.charge);
-  bus.efficiency = atShare(bank.efficiency, bus.charge);
+  bus.efficiency = bank.efficiency.at(bus.charge);
   bus.accepts_A = acceptance_A(bank, q, bus.charge);
 }
 
@@ -175,10 +176,8 @@ function relayHolds(bank: BankModel, feed: FeedCircuit, source_V: number, feed_A
   const into_A = bus.bank_A;
   const end_V = endRested_V(bank, bus, into_A > 0 ? into_A * bus.efficiency : into_A);
   const bank_V = end_V + (into_A > 0 ? bank.gap_V : 0) + into_A * bus.resistance_Ohm;
-  return given_V >= bank_V && into_A <= acceptanceAt_A(bank, bus.q1_Ah + bus.q2_Ah, given_V, bus.charge);
+  return given_V >= bank_V && into_A <= acceptanceAt_A(bank, bus.q_Ah, given_V, bus.charge);
 }
 
-function endRested_V(bank: BankModel, { q1_Ah, q2_Ah }: Bus, stored_A: number): number {
-  const { e, gain, perAmp_h } = bank.tank;
-  return atShare(bank.volts, (q1_Ah * e + (q1_Ah + q2_Ah) * gain + stored_A * perAmp_h) / (bank.c * bank.full_Ah));
-}
+const endRested_V = (bank: BankModel, { q1_Ah, q_Ah }: Bus, stored_A: number): number =>
+  bank.volts.at(availableAfter_Ah(bank.tank, q1_Ah, q_Ah, -stored_A));

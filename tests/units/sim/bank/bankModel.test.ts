@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { atShare, bankModel, restedVolts_V, shownCharge } from "../../../../packages/sim/src/bank/index.ts";
+import { bankModel, restedVolts_V, shownCharge } from "../../../../packages/sim/src/bank/index.ts";
 import { lithium, tiredAgm, twoAgm } from "../../../fixtures/stays.ts";
 
 describe("a bank made ready", () => {
@@ -29,11 +29,22 @@ describe("a bank made ready", () => {
     expect(restedVolts_V(model, 0.6)).toBeCloseTo(12.29, 9);
     expect(restedVolts_V(model, -3)).toBeCloseTo(10.6, 9);
     expect(restedVolts_V(model, 7)).toBeCloseTo(12.85, 9);
-    expect(atShare(model.efficiency, 0.85)).toBeCloseTo(0.945, 9);
+    expect(model.efficiency.at(0.85)).toBeCloseTo(0.945, 9);
   });
   it("takes volts and reserve of its own where they are given", () => {
     const model = bankModel({ ...twoAgm, cutOff_V: 11.8, absorption_V: 14.7, reserve: 0.3 }, 25);
     expect([model.cutOff_V, model.absorption_V, model.reserve]).toEqual([11.8, 14.7, 0.3]);
+  });
+  it("reads rested volts of its own between the very points that were given", () => {
+    const restedVolts = [
+      { share: 0, volts: 11 },
+      { share: 0.43, volts: 12 },
+      { share: 1, volts: 13 },
+    ];
+    const model = bankModel({ ...twoAgm, restedVolts }, 25);
+    expect([0.215, 0.43, 0.715].map((share) => restedVolts_V(model, share))).toEqual(
+      [11.5, 12, 12.5].map((volts): unknown => expect.closeTo(volts, 9)),
+    );
   });
   it("of lithium has no cut-off but its own, and takes no charge in frost", () => {
     expect(bankModel(lithium, 10).cutOff_V).toBe(-Infinity);
