@@ -29,6 +29,7 @@ export function onCharger(bank: BankModel, hours: number, startShown: number, am
     mainsLoad_W: none,
     mainsElement_W: null,
     feed: null,
+    steadyFeed_A: 0,
     mainsMost_A: amps,
   };
   const startCharge = chargeWhenShown_Ah(bank, startShown) / bank.full_Ah;

@@ -1,6 +1,6 @@
 import { bankModel, chargeWhenShown_Ah } from "../bank/bankModel.ts";
 import type { FeedCircuit } from "../feed/index.ts";
-import { newFound, run, together, type SetupPlan } from "../stay/index.ts";
+import { newFound, run, steadyFeed_A, together, type SetupPlan } from "../stay/index.ts";
 
 /** Hours of driving, without sun, from the reserve to a shown charge; null where two days of driving do not reach it. */
 export interface RefillHours {
@@ -51,6 +51,7 @@ export function refillCourse({ plan, setup, demands, bank }: SetupPlan, feed: Fe
       mainsLoad_W: none,
       mainsElement_W: null,
       feed,
+      steadyFeed_A: steadyFeed_A(model, feed),
       mainsMost_A: 0,
     },
   };

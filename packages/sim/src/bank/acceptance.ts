@@ -13,7 +13,7 @@ export const acceptance_A = (model: BankModel, q_Ah: number, charge: number = q_
 /** What a step stores of the amps offered at the terminals, its losses taken off and no more than the bank takes [A]. */
 export function stored_A(model: BankModel, q_Ah: number, charge: number, offered_A: number): number {
   const missing_Ah = model.full_Ah - q_Ah;
-  if (!model.takesCharge || !(missing_Ah > 0)) return 0;
+  if (!(missing_Ah > 0)) return 0;
   const limit_A = charge > model.endTaperFrom ? endLimit_A(model, charge) : model.bulk_A;
   const into_A = (offered_A < limit_A ? offered_A : limit_A) * model.efficiency.at(charge);
   const taper_A = model.takenUp_per_h * missing_Ah;
@@ -22,7 +22,7 @@ export function stored_A(model: BankModel, q_Ah: number, charge: number, offered
 
 /** The same as a first guess: losses, and lithium's last limit, left out. */
 export function roughlyStored_A(model: BankModel, q_Ah: number, offered_A: number): number {
-  const taper_A = model.takesCharge ? model.takenUp_per_h * (model.full_Ah - q_Ah) : 0;
+  const taper_A = model.takenUp_per_h * (model.full_Ah - q_Ah);
   const most_A = taper_A < model.bulk_A ? taper_A : model.bulk_A;
   return offered_A < most_A ? offered_A : most_A;
 }

@@ -32,7 +32,7 @@ export interface BankModel {
   readonly bulk_A: number;
   /** [1/h]; 0 where there is no taper */
   readonly taper_per_h: number;
-  /** amps stored for each missing Ah, meant over a step at absorption volts; all of it in one step where there is no taper */
+  /** amps stored for each missing Ah, meant over a step at absorption volts; all in one step where there is no taper, none too cold */
   readonly takenUp_per_h: number;
   readonly endTaperFrom: number;
   readonly end_A: number;
@@ -66,6 +66,7 @@ export function bankModel(bank: Bank, temp_C: number, step_h = 1): BankModel {
   const full_Ah = (capacity_Ah * chemistry.full_Ah) / 100;
   const available_Ah = chemistry.c * full_Ah;
   const taper_per_h = (bank.condition < tiredBelow ? chemistry.tiredTaper_per_h : chemistry.taper_per_h) ?? 0;
+  const takesCharge = chemistry.coldest_C === null || temp_C >= chemistry.coldest_C;
   const cutOff_V = bank.cutOff_V ?? (chemistry.cutOff_V === null ? null : chemistry.cutOff_V * twelves);
   const rested = bank.restedVolts?.map(({ share, volts }) => [share, volts] as const) ?? chemistry.restedVolts;
   return {
@@ -87,7 +88,7 @@ export function bankModel(bank: Bank, temp_C: number, step_h = 1): BankModel {
     perGuessed_V: 1 / (alongLine(rested, 0.5) * twelves),
     bulk_A: chemistry.bulk_C * kept_Ah,
     taper_per_h,
-    takenUp_per_h: (taper_per_h > 0 ? 1 - Math.exp(-taper_per_h * step_h) : 1) / step_h,
+    takenUp_per_h: takesCharge ? (taper_per_h > 0 ? 1 - Math.exp(-taper_per_h * step_h) : 1) / step_h : 0,
     endTaperFrom: chemistry.endTaper?.from ?? 2,
     end_A: (chemistry.endTaper?.end_C ?? 0) * kept_Ah,
     reserve: bank.reserve ?? chemistry.reserve,
@@ -96,7 +97,7 @@ export function bankModel(bank: Bank, temp_C: number, step_h = 1): BankModel {
     stepLoss: (chemistry.selfDischarge_per_month / monthHours_h) * step_h,
     volts: new ReadLine(rested.map(([share, volts]) => [share * available_Ah, volts * twelves])),
     efficiency: new ReadLine(chemistry.chargeEfficiency),
-    takesCharge: chemistry.coldest_C === null || temp_C >= chemistry.coldest_C,
+    takesCharge,
   };
 }
 

@@ -19,14 +19,14 @@ export function alongLine(points: Points, x: number): number {
  */
 export class ReadLine {
   /** of each stretch: where it starts, its line's height at 0, and its slope; the first and last are level */
-  readonly #starts: Float64Array;
-  readonly #at0s: Float64Array;
-  readonly #slopes: Float64Array;
-  #i = 0;
-  #from = NaN;
-  #to = NaN;
-  #at0 = NaN;
-  #slope = NaN;
+  private readonly starts: Float64Array;
+  private readonly at0s: Float64Array;
+  private readonly slopes: Float64Array;
+  private i = 0;
+  private from = NaN;
+  private to = NaN;
+  private at0 = NaN;
+  private slope = NaN;
 
   constructor(points: Points) {
     const stretches = points.map(([x, y], i) => {
@@ -35,25 +35,25 @@ export class ReadLine {
       return { start: x, at0: y - slope * x, slope };
     });
     const all = [{ start: -Infinity, at0: points[0]![1], slope: 0 }, ...stretches];
-    this.#starts = Float64Array.from([...all.map(({ start }) => start), Infinity]);
-    this.#at0s = Float64Array.from(all, ({ at0 }) => at0);
-    this.#slopes = Float64Array.from(all, ({ slope }) => slope);
+    this.starts = Float64Array.from([...all.map(({ start }) => start), Infinity]);
+    this.at0s = Float64Array.from(all, ({ at0 }) => at0);
+    this.slopes = Float64Array.from(all, ({ slope }) => slope);
   }
 
   at(x: number): number {
-    if (!(x >= this.#from && x < this.#to)) this.#moveTo(x);
-    return this.#at0 + x * this.#slope;
+    if (!(x >= this.from && x < this.to)) this.moveTo(x);
+    return this.at0 + x * this.slope;
   }
 
-  #moveTo(x: number): void {
-    const starts = this.#starts;
-    let i = this.#i;
+  private moveTo(x: number): void {
+    const starts = this.starts;
+    let i = this.i;
     while (x < starts[i]!) i--;
     while (x >= starts[i + 1]!) i++;
-    this.#i = i;
-    this.#from = starts[i]!;
-    this.#to = starts[i + 1]!;
-    this.#at0 = this.#at0s[i]!;
-    this.#slope = this.#slopes[i]!;
+    this.i = i;
+    this.from = starts[i]!;
+    this.to = starts[i + 1]!;
+    this.at0 = this.at0s[i]!;
+    this.slope = this.slopes[i]!;
   }
 }

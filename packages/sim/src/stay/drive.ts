@@ -36,6 +36,8 @@ export interface MixedHours {
   readonly mainsLoad_W: Float64Array;
   readonly mainsElement_W: Float64Array | null;
   readonly feed: FeedCircuit | null;
+  /** what the feed gives at any volts that the bank comes to; 0 where there is none, NaN where it depends on the bank */
+  readonly steadyFeed_A: number;
   /** 0 where there is no mains charger */
   readonly mainsMost_A: number;
 }

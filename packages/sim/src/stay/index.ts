@@ -3,6 +3,6 @@ export { demandOf, together, type LoadDemand, type PartLoad } from "./demand.ts"
 export { newLedger, unusedCauses, type Ledger, type LedgerColumn } from "./ledger.ts";
 export type { Drive, MixedHours } from "./drive.ts";
 export { newFound, run, type Found, type RunOptions } from "./run.ts";
-export { bankTemp_C, harvest, parkedWith, planSetup, type SetupPlan } from "./setupPlan.ts";
+export { bankTemp_C, harvest, parkedWith, planSetup, steadyFeed_A, type SetupPlan } from "./setupPlan.ts";
 export { drawCount, skyOf, type Skies } from "./skies.ts";
 export { arrivalHour, insideBankOffset_C, planeOf, planStay, shine, type LitPlane, type StayPlan } from "./stayPlan.ts";

@@ -7,8 +7,8 @@ import type { StepEnd } from "./endStep.ts";
 import type { RunState } from "./runState.ts";
 
 /**
- * Takes a run on through steps that are settled in closed form: camped, loads that are powers, the charger within its
- * rating. The same closed form as `oneStep`, which takes whatever step this one stops before; a law holds the two together.
+ * Takes a run on through steps that are settled in closed form: hours of one part, loads that are powers, the charger within
+ * its rating, a feed that does not depend on the bank. The same closed form as `oneStep`, which takes whatever step this one stops before; a law holds the two together.
  * Nearly every hour of every sky goes through here, so it keeps its state in locals and allocates nothing.
 
  */
@@ -30,6 +30,8 @@ export function plainSteps(
   const asWatts = sunTracks ? 1 : 0;
   const asAmps = 1 - asWatts;
   const sunMost_A = sunTracks ? drive.sunMost_A : Infinity;
+  const plainDriving = mixed !== null && mixed.drivingElement_W === null && mixed.steadyFeed_A >= 0;
+  const plainMains = mixed !== null && mixed.mainsElement_W === null;
   const powered = state.on ? 1 : 0;
   const reserve_Ah = state.reserve_h >= 0 ? -Infinity : chargeWhenShown_Ah(bank, bank.reserve);
   let { q1, q, lowest_Ah, lowestStep, steps: s } = state;
@@ -37,30 +39,44 @@ export function plainSteps(
 
   for (; s < steps; s++) {
     const h = stepsAnHour === 1 ? s : (s / stepsAnHour) | 0;
-    if (mixed !== null && mixed.parked[h]! < 1) break;
-    const light = sun[h]! * kept[h]!;
-    const sun_A = light * asAmps;
-    const net_W = load_W[h]! * powered - light * asWatts;
-
-    const guess_A = net_W * perGuessed_V - sun_A;
-    const moved_A = guess_A < 0 ? -roughlyStored_A(bank, q, -guess_A) : guess_A;
-
-    const charge = (q - moved_A * half.step_h) * perFull;
-    const halfway_V = volts.at(availableAfter_Ah(half, q1, q, moved_A));
-    const resistance_Ohm = resistanceAt_Ohm(bank, charge);
-    const behind_V = net_W < sun_A * halfway_V ? halfway_V + gap_V : halfway_V;
-    const driven_V = behind_V + resistance_Ohm * sun_A;
-    const square = driven_V * driven_V - 4 * resistance_Ohm * net_W;
-    if (!(square > 0)) break;
-    let volts_V = 0.5 * (driven_V + Math.sqrt(square));
-    // Watts over volts, and written so that the division need not wait for the root.
-    let net_A = (behind_V - volts_V) * (1 / resistance_Ohm);
-    if (volts_V > absorption_V && net_A < 0) {
-      volts_V = absorption_V;
-      net_A = net_W * perAbsorption_V - sun_A;
+    let asked_W = load_W[h]!;
+    let light = sun[h]! * kept[h]!;
+    let extra_A = 0;
+    if (mixed !== null && mixed.parked[h]! < 1) {
+      if (mixed.driving[h]! >= 1 && plainDriving) {
+        asked_W = mixed.drivingLoad_W[h]!;
+        light = sun[h]!;
+        extra_A = mixed.steadyFeed_A;
+      } else if (mixed.mains[h]! >= 1 && plainMains) {
+        asked_W = mixed.mainsLoad_W[h]!;
+        extra_A = mixed.mainsMost_A;
+      } else break;
     }
-    if (light > sunMost_A * (volts_V < halfway_V ? volts_V : halfway_V)) break;
-    if (net_A < 0) net_A = -stored_A(bank, q, charge, -net_A);
+    const given_A = light * asAmps + extra_A;
+    const net_W = asked_W * powered - light * asWatts;
+
+    let net_A = 0;
+    if (net_W !== 0 || given_A !== 0) {
+      const guess_A = net_W * perGuessed_V - given_A;
+      const moved_A = guess_A < 0 ? -roughlyStored_A(bank, q, -guess_A) : guess_A;
+
+      const charge = (q - moved_A * half.step_h) * perFull;
+      const halfway_V = volts.at(availableAfter_Ah(half, q1, q, moved_A));
+      const resistance_Ohm = resistanceAt_Ohm(bank, charge);
+      const behind_V = net_W < given_A * halfway_V ? halfway_V + gap_V : halfway_V;
+      const driven_V = behind_V + resistance_Ohm * given_A;
+      const square = driven_V * driven_V - 4 * resistance_Ohm * net_W;
+      if (!(square > 0)) break;
+      let volts_V = 0.5 * (driven_V + Math.sqrt(square));
+      // Watts over volts, and written so that the division need not wait for the root.
+      net_A = (behind_V - volts_V) * (1 / resistance_Ohm);
+      if (volts_V > absorption_V && net_A < 0) {
+        volts_V = absorption_V;
+        net_A = net_W * perAbsorption_V - given_A;
+      }
+      if (light > sunMost_A * (volts_V < halfway_V ? volts_V : halfway_V)) break;
+      if (net_A < 0) net_A = -stored_A(bank, q, charge, -net_A);
+    }
 
     const n = q - net_A * tank.step_h;
     let n1 = availableAfter_Ah(tank, q1, q, net_A);

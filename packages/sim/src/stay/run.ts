@@ -33,6 +33,12 @@ export interface RunOptions {
   readonly ledger?: Ledger | null;
 }
 
+/**
+ * Steps that are taken at once, at most. An engine that compiles while it runs would else come to keep to a version of the
+ * loop alone, entered afresh each time and slower.
+ */
+const stretch = 24;
+
 const state: RunState = newRunState();
 const end: StepEnd = newStepEnd();
 
@@ -52,11 +58,11 @@ export function run(drive: Drive, found: Found, options: RunOptions = {}): Found
   start(drive);
   if (shown !== null) shown[0] = shownCharge(bank, state.lowest_Ah);
   while (state.steps < steps && !(stopAtDrop && state.drop_h >= 0)) {
-    const settled = plain && plainSteps(drive, state, steps, shown, end);
-    if (settled) {
+    const until = Math.min(steps, state.steps + stretch);
+    if (plain && plainSteps(drive, state, until, shown, end)) {
       endStep(bank, state, end);
       if (shown !== null) shown[state.steps] = shownCharge(bank, state.q);
-    } else if (state.steps < steps) oneStep(drive, state, shown, ledger);
+    } else if (!plain || state.steps < until) oneStep(drive, state, shown, ledger);
   }
   found.drop_h = state.drop_h;
   found.reserve_h = state.reserve_h;

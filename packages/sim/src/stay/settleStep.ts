@@ -1,7 +1,7 @@
 import { acceptance_A, acceptanceAt_A, roughlyStored_A } from "../bank/acceptance.ts";
 import { resistanceAt_Ohm, type BankModel } from "../bank/bankModel.ts";
 import { availableAfter_Ah } from "../bank/twoTanks.ts";
-import { converterMost_A, type FeedCircuit } from "../feed/index.ts";
+import { converterMost_A, relayAmps_A, type FeedCircuit } from "../feed/index.ts";
 import { settle, type Bus } from "./bus.ts";
 import type { Drive, MixedHours } from "./drive.ts";
 import { clearStep, type Step } from "./step.ts";
@@ -20,9 +20,9 @@ export function settleStep(drive: Drive, h: number, on: boolean, bus: Bus, step:
     settle(bus);
     gather(step, bus, 1);
   } else {
-    goHalfway(bank, 0, bus);
-    settleMixed(drive, mixed, h, on, bus, step);
-    goHalfway(bank, step.drawn_A - step.stored_A, bus);
+    setMeans(drive, mixed, h, on, bus);
+    goHalfway(bank, guessed_A(bank, bus), bus);
+    clearStep(step);
     settleMixed(drive, mixed, h, on, bus, step);
   }
 }
@@ -30,7 +30,7 @@ export function settleStep(drive: Drive, h: number, on: boolean, bus: Bus, step:
 /** Net amps out of the bank, near enough to say where it stands half-way through the step. */
 function guessed_A(bank: BankModel, bus: Bus): number {
   const { perGuessed_V } = bank;
-  const drawn_A = (bus.load_W - bus.sun_W) * perGuessed_V + bus.element_S / perGuessed_V - bus.sun_A;
+  const drawn_A = (bus.load_W - bus.sun_W) * perGuessed_V + bus.element_S / perGuessed_V - bus.sun_A - bus.extra_A;
   return drawn_A < 0 ? -roughlyStored_A(bank, bus.q_Ah, -drawn_A) : drawn_A;
 }
 
@@ -67,9 +67,33 @@ function setCamped(drive: Drive, h: number, on: boolean, bus: Bus): void {
   bus.extra_A = 0;
 }
 
+/** What the parts of a mixed hour come to on average: enough for a guess. */
+function setMeans(drive: Drive, mixed: MixedHours, h: number, on: boolean, bus: Bus): void {
+  const { feed } = mixed;
+  const parked = mixed.parked[h]!;
+  const mains = mixed.mains[h]!;
+  const driving = mixed.driving[h]!;
+  const load_W = parked * drive.load_W[h]! + mains * mixed.mainsLoad_W[h]! + driving * mixed.drivingLoad_W[h]!;
+  setLoads(drive, bus, on, load_W, 0);
+  setSun(drive, bus, drive.sun[h]! * ((parked + mains) * drive.kept[h]! + driving));
+  bus.extra_A = mains * mixed.mainsMost_A;
+  if (driving > 0 && feed !== null) bus.extra_A += driving * roughFeed_A(drive.bank, feed, bus);
+}
+
+/** The feed into the bank as it stands at the start of the step. */
+function roughFeed_A(bank: BankModel, feed: FeedCircuit, { q1_Ah, q_Ah }: Bus): number {
+  const bank_V = bank.volts.at(q1_Ah) + bank.gap_V;
+  const bank_Ohm = resistanceAt_Ohm(bank, q_Ah * bank.perFull);
+  let feed_A = 0;
+  for (const { source_V, weight } of feed.shares)
+    feed_A +=
+      weight *
+      (feed.kind === "relay" ? relayAmps_A(feed, source_V, bank_V, bank_Ohm) : converterMost_A(feed, source_V, bank_V));
+  return feed_A;
+}
+
 /** Settles each part of a mixed hour. */
 function settleMixed(drive: Drive, mixed: MixedHours, h: number, on: boolean, bus: Bus, step: Step): void {
-  clearStep(step);
   const parked = mixed.parked[h]!;
   if (parked > 0) {
     setCamped(drive, h, on, bus);

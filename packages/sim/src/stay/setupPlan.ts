@@ -1,6 +1,6 @@
 import { arrayCurrent_A, arrayOutput_W, SOLAR_CHARGERS } from "../array/index.ts";
-import { bankModel, type BankModel } from "../bank/bankModel.ts";
-import { prepareFeed, type FeedCircuit } from "../feed/index.ts";
+import { bankModel, restedVolts_V, type BankModel } from "../bank/bankModel.ts";
+import { converterMost_A, prepareFeed, type FeedCircuit } from "../feed/index.ts";
 import { mustLie } from "../numeric/must.ts";
 import type { Bank, Setup } from "../study.ts";
 import { demandOf, together, type LoadDemand, type PartLoad } from "./demand.ts";
@@ -45,7 +45,7 @@ export function planSetup(plan: StayPlan, setup: Setup, step_h = 1): SetupPlan {
     kept: plan.kept,
     mixed: null,
   };
-  const mixed = mixedHours(plan, setup, demands, feed);
+  const mixed = mixedHours(plan, setup, demands, bank, feed);
   const travelled = { ...parked, hours: plan.trip.nights * 24, mixed };
   return { plan, setup, bank, demands, camped, feed, calendarSun, parked, travelled };
 }
@@ -58,6 +58,7 @@ function mixedHours(
   plan: StayPlan,
   setup: Setup,
   demands: readonly LoadDemand[],
+  bank: BankModel,
   feed: FeedCircuit | null,
 ): MixedHours | null {
   if (plan.trip.drives === null && plan.trip.mains === null) return null;
@@ -70,8 +71,16 @@ function mixedHours(
     mainsLoad_W: mains.load_W,
     mainsElement_W: mains.element_W,
     feed,
+    steadyFeed_A: feed === null ? 0 : steadyFeed_A(bank, feed),
     mainsMost_A: setup.mainsCharger?.rated_A ?? 0,
   };
+}
+
+/** What a converter gives where the source carries its rating at the highest volts that the bank comes to; NaN elsewhere. */
+export function steadyFeed_A(bank: BankModel, feed: FeedCircuit): number {
+  const rated_A = feed.converter?.rated_A ?? NaN;
+  const highest_V = Math.max(bank.absorption_V, restedVolts_V(bank, 1) + bank.gap_V);
+  return feed.shares.every(({ source_V }) => converterMost_A(feed, source_V, highest_V) >= rated_A) ? rated_A : NaN;
 }
 
 /** Fills a setup's sun from the light that `shine` last put on the planes. */
