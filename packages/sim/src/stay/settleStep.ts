@@ -138,69 +138,77 @@ function settleDriving(bank: BankModel, feed: FeedCircuit | null, driving: numbe
     return;
   }
   for (const { source_V, weight } of feed.shares) {
-    if (feed.kind === "relay") settleRelay(bank, feed, source_V, bus);
-    else settleConverter(feed, source_V, bus);
+    settleMost(bank, feed, source_V, bus);
     gather(step, bus, driving * weight);
     step.feed_W += driving * weight * bus.extraUsed_W;
   }
 }
 
-/** Of some tens of amps: to a nanoampere. */
-const bisections = 36;
+/** Of some tens of amps. */
+const near_A = 1e-9;
+/** Of volts or amps, whichever is short. */
+const near = 1e-11;
+const smoothTries = 9;
+const mostTries = 60;
 
 /**
- * A converter that its path or its source holds gives less the higher the volts it charges at, and those rise with what it
- * gives, in a leap where the bank takes no more. The most it gives is where the two meet: by bisection, since going to and
- * fro between them may never settle.
+ * Settles the bus with the most amps that a feed holds: by false position, halving the end that stays (the Illinois rule),
+ * and then by bisection, because what is over falls in a leap where the bank comes to take charge. Going to and fro between
+ * volts and amps may never settle.
  */
-function settleConverter(feed: FeedCircuit, source_V: number, bus: Bus): void {
-  let low_A = 0;
-  let high_A = feed.converter?.rated_A ?? 0;
-  if (converterHolds(feed, source_V, high_A, bus)) return;
-  for (let i = 0; i < bisections; i++) {
-    const middle_A = (low_A + high_A) / 2;
-    if (converterHolds(feed, source_V, middle_A, bus)) low_A = middle_A;
-    else high_A = middle_A;
-  }
-  bus.extra_A = low_A;
-  settle(bus);
-}
-
-/** Settles the bus with so many amps, and says whether the converter has them at the volts that come of it. */
-function converterHolds(feed: FeedCircuit, source_V: number, given_A: number, bus: Bus): boolean {
-  bus.extra_A = given_A;
-  settle(bus);
-  return converterMost_A(feed, source_V, bus.volts_V) >= given_A;
-}
-
-/**
- * A relay passes the most amps for which the bank, at the end of the step, still stands no higher than the source less the
- * path's drop, and which it accepts at those volts. By bisection: volts at the start of the hour overshoot, and would make
- * more charge at the start give less at the end.
- */
-function settleRelay(bank: BankModel, feed: FeedCircuit, source_V: number, bus: Bus): void {
+function settleMost(bank: BankModel, feed: FeedCircuit, source_V: number, bus: Bus): void {
   const { accepts_A } = bus;
-  let low_A = 0;
-  let high_A = feed.spare_A;
-  for (let i = 0; i < bisections; i++) {
-    const middle_A = (low_A + high_A) / 2;
-    if (relayHolds(bank, feed, source_V, middle_A, bus)) low_A = middle_A;
-    else high_A = middle_A;
+  let high_A = feed.converter?.rated_A ?? feed.spare_A;
+  let high = spareAt(bank, feed, source_V, high_A, bus);
+  let low_A = high < 0 ? 0 : high_A;
+  let low = high < 0 ? spareAt(bank, feed, source_V, 0, bus) : high;
+  let stayed = 0;
+  for (let i = 1; i < mostTries && low > near && high_A - low_A > near_A; i++) {
+    const tried_A = low_A + (high_A - low_A) * (i > smoothTries ? 0.5 : low / (low - high));
+    const spare = spareAt(bank, feed, source_V, tried_A, bus);
+    if (spare >= 0) {
+      [low_A, low] = [tried_A, spare];
+      if (stayed > 0) high /= 2;
+      stayed = 1;
+    } else {
+      [high_A, high] = [tried_A, spare];
+      if (stayed < 0) low /= 2;
+      stayed = -1;
+    }
   }
   bus.accepts_A = accepts_A;
   bus.extra_A = low_A;
   settle(bus);
 }
 
-function relayHolds(bank: BankModel, feed: FeedCircuit, source_V: number, feed_A: number, bus: Bus): boolean {
-  const given_V = source_V - feed_A * feed.resistance_Ohm;
-  bus.extra_A = feed_A;
+/** What a feed could give beyond so many amps, on the bus settled with them; under 0 where it cannot give as many. */
+const spareAt = (bank: BankModel, feed: FeedCircuit, source_V: number, given_A: number, bus: Bus): number =>
+  feed.kind === "relay"
+    ? relaySpare(bank, feed, source_V, given_A, bus)
+    : converterSpare_A(feed, source_V, given_A, bus);
+
+/** A converter that its path or its source holds gives less the higher the volts it charges at, which rise with what it gives. */
+function converterSpare_A(feed: FeedCircuit, source_V: number, given_A: number, bus: Bus): number {
+  bus.extra_A = given_A;
+  settle(bus);
+  return converterMost_A(feed, source_V, bus.volts_V) - given_A;
+}
+
+/**
+ * A relay passes the most amps for which the bank, at the end of the step, still stands no higher than the source less the
+ * path's drop, and which it accepts at those volts. (Volts at the start of the hour overshoot, and would make more charge
+ * at the start give less at the end.)
+ */
+function relaySpare(bank: BankModel, feed: FeedCircuit, source_V: number, given_A: number, bus: Bus): number {
+  const given_V = source_V - given_A * feed.resistance_Ohm;
+  bus.extra_A = given_A;
   bus.accepts_A = Infinity;
   settle(bus);
   const into_A = bus.bank_A;
   const end_V = endRested_V(bank, bus, into_A > 0 ? into_A * bus.efficiency : into_A);
   const bank_V = end_V + (into_A > 0 ? bank.gap_V : 0) + into_A * bus.resistance_Ohm;
-  return given_V >= bank_V && into_A <= acceptanceAt_A(bank, bus.q_Ah, given_V, bus.charge);
+  const untaken_A = into_A - acceptanceAt_A(bank, bus.q_Ah, given_V, bus.charge);
+  return Math.min(given_V - bank_V, -untaken_A * (feed.resistance_Ohm + bus.resistance_Ohm));
 }
 
 const endRested_V = (bank: BankModel, { q1_Ah, q_Ah }: Bus, stored_A: number): number =>
