@@ -4,12 +4,13 @@ import { checkSkies } from "./checkSkies.ts";
 import { defaultHorizon_days, defaultSkies, horizonUnder } from "./explain.ts";
 import { atOnce, type InParts } from "./inParts.ts";
 import { daysOf, spreadOf } from "./quantile.ts";
+import { tripIn } from "./tripIn.ts";
 import type { YearAnswer } from "./types.ts";
 
 type Month = YearAnswer["setups"][number]["months"][number];
 
 /**
- * Days and chance of the same trip begun in each month of the year.
+ * Days and chance of the same trip begun in each month of the year, on the same day of it or its last.
  * @throws RangeError naming the field, what was given and what is accepted
  */
 export const roundTheYear = (
@@ -35,7 +36,7 @@ export function* roundTheYearInParts(
 }
 
 function monthOf(study: Study, month: number, skies: Skies, horizon_days: number): Month[] {
-  const plan = planStay(study.climate, { ...study.trip, month }, horizon_days);
+  const plan = planStay(study.climate, tripIn(study.trip, month), horizon_days);
   const found = newFound();
   const setups = study.setups.map((setup) => planSetup(plan, setup));
   const draws = drawCount(skies);

@@ -4,6 +4,7 @@ import { bankTemp_C, drawCount, newFound, planeOf, planSetup, planStay, run, shi
 import type { Drive, SetupPlan, Skies } from "../stay/index.ts";
 import { arrivalHour } from "../stay/stayPlan.ts";
 import type { Bank, Setup, SolarArray, Study } from "../study.ts";
+import { tripIn } from "./tripIn.ts";
 
 /** What an array stands as where a setup has none to take after: flat on a touring roof (chosen). */
 const plainRoof: SolarArray = {
@@ -34,7 +35,7 @@ export interface Trial {
 
 /** The trip of `study` with `nights` and `month` in place of its own, and the loads and feed of `setup`. */
 export function makeTrial(study: Study, setup: Setup, month: number, nights: number, skies: Skies): Trial {
-  const plan = planStay(study.climate, { ...study.trip, month, nights }, nights);
+  const plan = planStay(study.climate, { ...tripIn(study.trip, month), nights }, nights);
   const arrays = perWatt(setup.arrays);
   const setupPlan = planSetup(plan, { ...setup, arrays });
   const order = Array.from({ length: drawCount(skies) }, (_, draw) => skyOf(plan, skies, draw)).sort(

@@ -78,6 +78,16 @@ describe("roundTheYear", () => {
     }
   });
 
+  it("begins on a month's last day where the month has no such day", () => {
+    const skies = { seed: 2, draws: 3 };
+    const begun = (month: number, day: number) => {
+      const { setups } = roundTheYear(study([setup(twoAgm, 200)], { ...openCamp, month, day }), skies, 10);
+      return setups[0]!.months;
+    };
+    expect(begun(1, 31)[3]).toEqual(begun(4, 30)[3]);
+    expect(begun(1, 31)[0]).not.toEqual(begun(4, 30)[0]);
+  });
+
   it("refuses skies that are none", () => {
     expect(() => roundTheYear(study([setup(twoAgm, 1)]), { seed: 1, draws: 2.5 })).toThrow(
       "draws must be a whole number",

@@ -33,6 +33,12 @@ describe("size", () => {
     );
   });
 
+  it("takes the last day of a month that has no such day as that of arrival", () => {
+    const late = (month: number, day: number) =>
+      size(study([fitted], { ...openCamp, month, day }), fitted, request({ months: [6] }), skies).pick;
+    expect(late(1, 31)).toEqual(late(6, 30));
+  });
+
   it("says what a step either way would do, and cost", () => {
     const { pick, steps } = ask();
     expect(steps.length).toBeGreaterThan(1);
