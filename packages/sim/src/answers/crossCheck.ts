@@ -5,10 +5,12 @@ import type { ChemistryId, Setup, Study } from "../study.ts";
 import { checkSkies } from "./checkSkies.ts";
 import { sayCrossCheck } from "./crossCheckSaid.ts";
 import {
+  handbookAgeing,
   handbookArrayToLoad,
   handbookDerates,
   handbookFigures,
   handbookInverterEfficiency,
+  handbookLeastSun_h,
   handbookSize,
   handbookTemperatureFactor,
   type HandbookInputs,
@@ -17,7 +19,6 @@ import {
 import { holdPair } from "./holdPair.ts";
 import { makeTrial } from "./trial.ts";
 
-/** The handbook's size beside the simulated one, and why they differ. */
 /** Fewer skies than elsewhere: two chances beside one another, told in words. */
 const crossCheckSkies: Skies = { seed: 1, draws: 100 };
 
@@ -44,7 +45,8 @@ export interface CrossCheckAnswer {
 /**
  * The handbook's arithmetic for a setup's loads in the month of arrival, beside a size that the simulation found.
  * @param autonomy_days days without any sun that the handbook is asked to carry
- * @throws RangeError naming the field, what was given and what is accepted; where the month gives under 0.01 h of sun a day
+ * @returns null in polar night: the handbook's array stands on the sun of the month, and there is none
+ * @throws RangeError naming the field, what was given and what is accepted
  */
 export function crossCheck(
   study: Study,
@@ -52,11 +54,13 @@ export function crossCheck(
   simulated: { readonly chemistry: ChemistryId; readonly bank_Ah: number; readonly array_W: number },
   autonomy_days: number,
   skies: Skies = crossCheckSkies,
-): CrossCheckAnswer {
+): CrossCheckAnswer | null {
   checkSkies(skies);
   mustBeOneOf("simulated.chemistry", simulated.chemistry, ["agm", "gel", "flooded", "lfp"]);
   const plan = planStay(study.climate, study.trip, study.trip.nights);
   const setupPlan = planSetup(plan, setup);
+  const sun_h_day = sunHours(setupPlan);
+  if (sun_h_day < handbookLeastSun_h) return null;
   const inputs: HandbookInputs = {
     ...meanUse(setupPlan),
     inverterEfficiency: handbookInverterEfficiency,
@@ -64,8 +68,8 @@ export function crossCheck(
     autonomy_days,
     ...handbookFigures[simulated.chemistry],
     temperatureFactor: handbookTemperatureFactor(simulated.chemistry, bankTemp_C(plan, setup.bank)),
-    ageing: 0.8,
-    sun_h_day: sunHours(setupPlan),
+    ageing: handbookAgeing,
+    sun_h_day,
     arrayToLoad: handbookArrayToLoad,
     derates: handbookDerates,
   };

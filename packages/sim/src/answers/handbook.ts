@@ -38,6 +38,9 @@ export interface HandbookSize {
   readonly array_W: number;
 }
 
+/** Least sun that an array is worked out for: with less, no array carries anything. Chosen. [h/day] */
+export const handbookLeastSun_h = 0.01;
+
 /** @throws RangeError naming the field, what was given and what is accepted */
 export function handbookSize(inputs: HandbookInputs): HandbookSize {
   checkInputs(inputs);
@@ -59,7 +62,7 @@ function checkInputs(inputs: HandbookInputs): void {
   mustLie("ac_Wh_day", inputs.ac_Wh_day, 0, 1e6);
   mustLie("nominal_V", inputs.nominal_V, 6, 120);
   mustLie("autonomy_days", inputs.autonomy_days, 0.1, 60);
-  mustLie("sun_h_day", inputs.sun_h_day, 0.01, 12);
+  mustLie("sun_h_day", inputs.sun_h_day, handbookLeastSun_h, 12);
   mustLie("arrayToLoad", inputs.arrayToLoad, 0.1, 10);
   for (const name of ["inverterEfficiency", "depth", "temperatureFactor", "ageing", "bankEfficiency"] as const) {
     mustLie(name, inputs[name], 0.05, name === "temperatureFactor" ? 1.2 : 1);
@@ -86,8 +89,12 @@ export const handbookFigures: Readonly<Record<ChemistryId, HandbookFigures>> = {
 /** Array-to-load ratio of IEEE 1562 for loads that should not drop: 1.3 to 1.4; from memory. */
 export const handbookArrayToLoad = 1.3;
 
-/** Inverter efficiency, and what is left after mismatch, dirt, heat, wiring and charger. From memory. */
+/** Share of capacity left at the end of the bank's life, to which the handbooks size it. From memory. */
+export const handbookAgeing = 0.8;
+
+/** Efficiency of an inverter, 0 to 1. From memory. */
 export const handbookInverterEfficiency = 0.88;
+
 /** What is left after mismatch, dirt, heat, wiring and charger, in turn, each 0 to 1. From memory. */
 export const handbookDerates = [0.97, 0.95, 0.88, 0.97, 0.95] as const;
 

@@ -3,8 +3,9 @@ import { describe, expect, it } from "vitest";
 import { crossCheck } from "../../../../packages/sim/src/answers/crossCheck.ts";
 import { handbookSize } from "../../../../packages/sim/src/answers/handbook.ts";
 import { lossOfLoad } from "../../../../packages/sim/src/answers/lossOfLoad.ts";
+import type { Climate } from "../../../../packages/sim/src/study.ts";
 import { lamp } from "../../../fixtures/loads.ts";
-import { lithium, openCamp, setup, study, twoAgm } from "../../../fixtures/stays.ts";
+import { dryTropics, lithium, openCamp, setup, study, twoAgm } from "../../../fixtures/stays.ts";
 
 describe("lossOfLoad", () => {
   it("meets the closed form of the walk for any store and any share of sunny days", () => {
@@ -48,7 +49,10 @@ describe("lossOfLoad", () => {
 
 describe("crossCheck", () => {
   const ask = (bank_Ah: number, array_W: number, autonomy = 3) =>
-    crossCheck(study([]), setup(twoAgm, 300), { chemistry: "agm", bank_Ah, array_W }, autonomy, { seed: 1, draws: 30 });
+    crossCheck(study([]), setup(twoAgm, 300), { chemistry: "agm", bank_Ah, array_W }, autonomy, {
+      seed: 1,
+      draws: 30,
+    })!;
 
   it("reads loads at the loads, and leaves the inverter to the handbook's efficiency", () => {
     const use = [{ from: 10, to: 12, duty: 1, everyDays: 1 }];
@@ -60,7 +64,7 @@ describe("crossCheck", () => {
       ...setup(twoAgm, 300, loads),
       inverter: { rated_W: 1000, surge_W: 2000, idle_W: 10, peakEfficiency: null, on: "in-use" as const },
     };
-    const answer = crossCheck(study([]), fitted, { chemistry: "agm", bank_Ah: 200, array_W: 300 }, 2);
+    const answer = crossCheck(study([]), fitted, { chemistry: "agm", bank_Ah: 200, array_W: 300 }, 2)!;
     expect(answer.inputs.dc_Wh_day).toBeCloseTo(60, 9);
     expect(answer.inputs.ac_Wh_day).toBeCloseTo(200, 9);
     expect(answer.handbook).toEqual(handbookSize(answer.inputs));
@@ -85,9 +89,15 @@ describe("crossCheck", () => {
       setup(twoAgm, 300),
       { chemistry: "agm", bank_Ah: 200, array_W: 300 },
       3,
-    );
+    )!;
     expect(said[1]).toContain("The handbook knows of no shade; at this camp it takes about 40 % of the sun.");
     expect(ask(100, 150).said[1]).not.toContain("shade");
+  });
+
+  it("has no handbook's answer in polar night", () => {
+    const far: Climate = { ...dryTropics, latitude_deg: 71, ghi_kWh_m2_day: dryTropics.ghi_kWh_m2_day.map(() => 0) };
+    const asked = study([], { ...openCamp, month: 12, day: 15 }, far);
+    expect(crossCheck(asked, setup(twoAgm, 300), { chemistry: "agm", bank_Ah: 200, array_W: 300 }, 3)).toBeNull();
   });
 
   it.each([
