@@ -49,7 +49,8 @@ function owed(
   const said = (x: number) => (measure === "chance" ? `${Math.round(x * 100)}` : x.toFixed(1));
   const worth = changes.map(({ id }, i) => [said(shares[i]!), owner[id]] as const);
   const [first, ...others] = worth.filter(([x]) => Number(x) !== 0);
-  const parts = [`${first![0]} are owed to ${first![1]}`, ...others.map(([x, whom]) => `${x} to ${whom}`)];
+  if (first === undefined) return ""; // each share too small to be told, though together they are not
+  const parts = [`${first[0]} are owed to ${first[1]}`, ...others.map(([x, whom]) => `${x} to ${whom}`)];
   const unit = measure === "chance" ? "trips of 100" : "days";
   return ` Of the ${said(gain)} ${unit} gained, ${listed(parts)} (fair shares).`;
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { upgrades } from "../../../../packages/sim/src/answers/upgrades.ts";
+import { sayUpgrades } from "../../../../packages/sim/src/answers/upgradesSaid.ts";
 import { lithium, setup, study, tiredAgm, twoAgm } from "../../../fixtures/stays.ts";
 
 const skies = { seed: 1, draws: 40 };
@@ -37,5 +38,16 @@ describe("upgrades", () => {
       "Both outlast 60 days parked, and last on 100 of 100 trips as described: what is worked out here does not tell them apart.",
     );
     expect(ask(setup(twoAgm, 100), setup(twoAgm, 100)).said).toBe("The two setups do not differ.");
+  });
+
+  it("shares out no gain whose every part is too small to tell", () => {
+    const changes = [
+      { id: "bank", text: "bank" },
+      { id: "panels", text: "panels" },
+    ] as const;
+    const small = { before: 2, after: 2.06, alone: [2.03, 2.03], shares: [0.03, 0.03] };
+    expect(sayUpgrades(changes, { days: small, dullDays: small, chance: small }, 60)).toBe(
+      "As it is: 2 days. Bank alone: 2 days; panels alone: 2 days. All together: 2.1 days.",
+    );
   });
 });
