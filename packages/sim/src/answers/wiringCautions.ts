@@ -1,4 +1,4 @@
-import { ampacity_A, hotConnector, hotConnector_A, pieceLimit_A, pieceName, relayOverruns } from "../feed/index.ts";
+import { ampacity_A, hotConnector, hotConnector_A, onTheWayThrough_A, pieceLimit_A, pieceName } from "../feed/index.ts";
 import type { Feed, Setup } from "../study.ts";
 import type { Caution } from "./types.ts";
 import { besideEngine } from "./wiringConductor.ts";
@@ -15,7 +15,7 @@ export function wiringCautions(
   return [
     ...fridges.filter(({ feedIsTheCause }) => feedIsTheCause).map(fridgeDrop),
     ...(charge && setup.feed ? chargeCautions(setup, setup.feed, charge) : []),
-    ...[...others, ...fridges].flatMap((run) => runOver(setup, run)),
+    ...[...others, ...fridges].flatMap(runOver),
   ];
 }
 
@@ -29,7 +29,7 @@ function chargeCautions(setup: Setup, feed: Feed, charge: ChargeRunAnswer): Caut
   return [
     ...starts.flatMap((moment) => lowSource(feed, moment)),
     ...starts.filter(cableTells).map((moment) => cableHolds(feed, moment)),
-    ...overruns(feed, charge),
+    ...chargeOver(feed, charge),
     ...fuseFaults(feed),
     ...hotPlug(feed, charge),
     ...lithiumRelay(setup, feed),
@@ -67,9 +67,10 @@ function cableHolds(feed: Feed, { source_V, delivered_A, gain_A, limit }: Charge
 }
 
 /** A fuse does not limit a converter, it blows; a plug does not limit anything, it burns. */
-function overruns({ path }: Feed, { running_A }: ChargeRunAnswer): Caution[] {
-  return relayOverruns(path, running_A).map(({ by, name, rated_A, carried_A }) => {
-    const text = `${name}: ${carried_A.toFixed(0)} A want to flow where ${rated_A} A are allowed. ${by === "fuse" ? "It blows at full charge" : "It overheats"}; set the charger lower or change it.`;
+function chargeOver({ kind }: Feed, { overruns }: ChargeRunAnswer): Caution[] {
+  const mend = kind === "converter" ? "set the charger lower or change it" : "a relay cannot hold back, so change it";
+  return overruns.map(({ by, name, rated_A, carried_A }) => {
+    const text = `${name}: ${carried_A.toFixed(0)} A want to flow where ${rated_A} A are allowed. ${by === "fuse" ? "It blows at full charge" : "It overheats"}; ${mend}.`;
     return { code: by === "fuse" ? "feed-over-fuse" : "feed-over-plug", text };
   });
 }
@@ -95,11 +96,12 @@ function fuseFaults({ path }: Feed): Caution[] {
 
 /** A 50 A connector in the heat carries less on a thin wire. */
 function hotPlug({ path }: Feed, { running_A, thinnest_mm2 }: ChargeRunAnswer): Caution[] {
-  const plug = path.find((piece) => piece.kind === "plug" && piece.limit_A === hotConnector.nominal_A);
-  if (!plug || thinnest_mm2 === null) return [];
+  const at = path.findIndex((piece) => piece.kind === "plug" && piece.limit_A === hotConnector.nominal_A);
+  if (at < 0 || thinnest_mm2 === null) return [];
   const carries = hotConnector_A(thinnest_mm2);
-  if (running_A <= carries || running_A > hotConnector.nominal_A) return [];
-  const text = `${pieceName(plug)}: in ${hotConnector.ambient_C} °C with ${thinnest_mm2} mm² crimped in, a connector of this class carries about ${carries.toFixed(0)} A for good, and ${running_A.toFixed(0)} A run.`;
+  const carried_A = running_A + onTheWayThrough_A(path)[at]!;
+  if (carried_A <= carries || carried_A > hotConnector.nominal_A) return [];
+  const text = `${pieceName(path[at]!)}: in ${hotConnector.ambient_C} °C with ${thinnest_mm2} mm² crimped in, a connector of this class carries about ${carries.toFixed(0)} A for good, and ${carried_A.toFixed(0)} A run.`;
   return [{ code: "feed-plug-hot", text }];
 }
 
@@ -123,12 +125,8 @@ function byDiameter({ ifSoldByDiameter }: ChargeRunAnswer): Caution[] {
   return [{ code: "feed-sold-by-diameter", text }];
 }
 
-function runOver(setup: Setup, run: RunAnswer | FridgeRunAnswer): Caution[] {
-  const mine = setup.runs?.find(
-    (one) => one.kind === run.kind && (one.load === undefined || !("load" in run) || one.load === run.load),
-  );
-  return relayOverruns(mine?.path ?? [], run.running_A).map(({ name, rated_A, carried_A }) => ({
+const runOver = (run: RunAnswer): Caution[] =>
+  run.overruns.map(({ name, rated_A, carried_A }) => ({
     code: "run-over-rating",
     text: `${run.name}: ${name} is rated ${rated_A} A and ${carried_A.toFixed(0)} A run through it.`,
   }));
-}

@@ -8,7 +8,9 @@ import {
   dropTable,
   engineSpeeds_rpm,
   gaugeNameByDrop,
+  onTheWayThrough_A,
   regulatorVolts_V,
+  relayOverruns,
   soldByDiameter,
   vehicleOwn_A,
 } from "../feed/index.ts";
@@ -66,6 +68,7 @@ export function chargeRun(feed: Feed, model: BankModel, next: NextStage | null):
     dropShare: (first.source_V - end_V) / nominal_V,
     sizes,
     use,
+    overruns: relayOverruns(feed.path, running_A),
     fuses: chargeFuses(feed, model, running_A),
     ampacity: ampacityRows(thinnest),
     ampacityTable: ampacityCredit,
@@ -97,7 +100,7 @@ function chargeSizes(feed: Feed, model: BankModel, next: NextStage | null): Cond
     three,
     forDrop("5 % drop", 0.05 * nominal_V),
     ...(feed.kind === "converter" ? [forDrop("converter's minimum input", lowest_V(feed) - feed.minInput_V)] : []),
-    sizeForAmps(three.amps_A, besideEngine),
+    sizeForAmps(three.amps_A + onTheWay_A(feed), besideEngine),
     ...(next ? [stageAfter(feed, next)] : []),
   ];
 }
@@ -109,12 +112,15 @@ function stageAfter(feed: Feed, { setup, model }: NextStage): ConductorSize {
   const amps_A = sizingAmps_A(then, model, drop_V);
   const { area_mm2 } = thicker(
     sizeForDrop("stage after", feed.path, amps_A, drop_V),
-    sizeForAmps(amps_A, besideEngine),
+    sizeForAmps(amps_A + onTheWay_A(feed), besideEngine),
   );
   const size = { ...sold("stage after", amps_A, drop_V, area_mm2), forSetup: { id: setup.id, name: setup.name } };
   const sentence = `Pulled once for "${setup.name}" (${amps(amps_A)}): ${sizeName(size)}. The cable is cheap beside pulling it twice.`;
   return { ...size, sentence };
 }
+
+/** Amps that loads fed on the way take through the start of a run, besides the charge. */
+const onTheWay_A = ({ path }: Feed): number => onTheWayThrough_A(path)[0] ?? 0;
 
 function chargeFuses(feed: Feed, model: BankModel, running_A: number): FuseAdvice[] {
   const { nominal_V } = model.bank;
@@ -122,7 +128,7 @@ function chargeFuses(feed: Feed, model: BankModel, running_A: number): FuseAdvic
   const ampacity = thinnest === null ? null : ampacity_A(thinnest, besideEngine);
   const vehicle = {
     end: "the vehicle's battery",
-    running_A,
+    running_A: running_A + onTheWay_A(feed),
     ampacity_A: ampacity,
     fault_A: fault_A(starterBattery.volts_V, starterBattery.resistance_Ohm),
     nominal_V: sourceNominal_V(feed),

@@ -1,5 +1,5 @@
 import { restedVolts_V, type BankModel } from "../bank/index.ts";
-import { ampacity_A, class5Plain, pathResistance_Ohm, type Laying } from "../feed/index.ts";
+import { ampacity_A, class5Plain, pathResistance_Ohm, relayOverruns, type Laying } from "../feed/index.ts";
 import { inverterRunningLoss_W } from "../loads/index.ts";
 import type { CompressorFridge, Inverter, PathPiece, Setup, WireRun } from "../study.ts";
 import {
@@ -142,6 +142,7 @@ function builtRun(given: RunCase): RunAnswer {
     dropShare: drop_V === null ? null : drop_V / nominal_V,
     sizes,
     use,
+    overruns: relayOverruns(run?.path ?? [], running_A),
     fuses: given.fuses(conductor_mm2 === null ? null : ampacity_A(conductor_mm2, laying)),
     ampacity: ampacityRows(conductor_mm2),
     ampacityTable: ampacityCredit,

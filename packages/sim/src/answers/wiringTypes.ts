@@ -1,3 +1,4 @@
+import type { Overrun } from "../feed/index.ts";
 import type { Caution, PeakAnswer } from "./types.ts";
 
 /** How far to trust a statement: "published", "common practice, no source", "from memory", "own computation" … */
@@ -103,6 +104,8 @@ export interface RunAnswer {
   /** the size to pull: the largest that any purpose but the stage after asks, at 3 % */
   readonly use: ConductorSize | null;
   readonly fuses: readonly FuseAdvice[];
+  /** fuses and plugs of the run that the running current takes over their rating */
+  readonly overruns: readonly Overrun[];
   readonly ampacity: readonly AmpacityRow[];
   readonly ampacityTable: { readonly name: string; readonly source: string; readonly standing: Standing };
   readonly sentences: readonly string[];

@@ -156,6 +156,28 @@ it("lets a load fed on the way take its amps from the same path", () => {
   expect(shared!.points.at(-1)!.amps_A).toBeCloseTo(shared!.delivered_A, 9);
 });
 
+describe("a load fed on the way", () => {
+  const fed = (amps: number, area_mm2: number) =>
+    converter({
+      path: [{ kind: "fuse", rated_A: 60 }, cable(4, area_mm2), plug, { kind: "load", amps }, cable(4, 16)],
+    });
+
+  it("is borne by the fuse at the vehicle and by the conductor, not by the fuse at the bank", () => {
+    const [alone, shared] = [0, 15].map((amps) => one({ feed: fed(amps, 16) }).charge!);
+    const carries = ({ sizes }: NonNullable<typeof alone>) => sizes.find((size) => size.purpose === "amps it carries")!;
+    expect(shared!.fuses[0]!.running_A).toBeCloseTo(shared!.running_A + 15, 9);
+    expect(alone!.fuses[0]!.rated_A).toBe(40); // 29 to 31 A run, and a quarter over
+    expect(shared!.fuses[0]!.rated_A).toBe(60);
+    expect(shared!.fuses[1]!.running_A).toBe(alone!.fuses[1]!.running_A);
+    expect(carries(shared!).amps_A).toBeCloseTo(carries(alone!).amps_A + 15, 9);
+  });
+
+  it("heats a plug before it", () => {
+    const hot = (amps: number) => codes({ feed: fed(amps, 8) }).includes("feed-plug-hot");
+    expect([hot(0), hot(15)]).toEqual([false, true]); // on 8 mm² the connector carries some 46 A
+  });
+});
+
 describe("the alternator", () => {
   it("is rated backwards from the spare amps where the job does not give it", () => {
     const { alternator } = one({}).charge!;
@@ -185,6 +207,20 @@ describe("other runs", () => {
     expect(run.drop_V).toBeCloseTo((2214 / 11.5) * 0.002 * 0.554 * (1 + 0.00393 * 20), 9);
     expect(codes({ inverter, runs })).toContain("run-over-rating");
   });
+});
+
+it("looks at each of several runs of a kind by itself", () => {
+  const solar = (name: string, rated_A: number) => {
+    return { kind: "solar" as const, name, path: [{ kind: "fuse" as const, rated_A }, cable(5, 6)] };
+  };
+  const panels = { name: "Roof", watts: 250, tilt_deg: 0, azimuth_deg: 0, mount: "flush", soiling: 0.1 } as const;
+  const change = {
+    arrays: [{ ...panels, gamma_per_K: -0.0035 }],
+    solarCharger: { kind: "mppt", rated_A: 20 } as const,
+    runs: [solar("Front", 40), solar("Back", 5)],
+  };
+  const over = feedCautions(setup(change), 25).filter(({ code }) => code === "run-over-rating");
+  expect(over.map(({ text }) => text)).toEqual(["Back: 5 A fuse is rated 5 A and 17 A run through it."]);
 });
 
 describe("a fridge at the end of its feed", () => {
