@@ -72,7 +72,7 @@ function answerOf(sizing: Sizing): SizeAnswer {
     fitting,
     pick,
     worstMonth: shown === null ? null : worstOf(shown.ladder, shown.b, shown.a).month,
-    charger_A: pick === null ? null : Math.ceil(chargerFor_A(pick.array_W, setup.bank.nominal_V)),
+    charger_A: pick === null || pick.array_W === 0 ? null : Math.ceil(chargerFor_A(pick.array_W, setup.bank.nominal_V)),
     inTheWay: obstacle?.inTheWay ?? [],
     reason: obstacle?.said ?? reasonForPick(request, place!, fitting.length, setup.bank.nominal_V),
     steps: place === null ? [] : stepsFrom(place),

@@ -64,7 +64,7 @@ export interface SizeAnswer {
   readonly pick: SizePoint | null;
   /** of the months asked, the one in which the pick, or the nearest, does worst; null where there is neither */
   readonly worstMonth: number | null;
-  /** least rating of a solar charger that never holds the pick's array back [A]; null where there is no pick */
+  /** least rating of a solar charger that never holds the pick's array back [A]; null where there is no pick, or none is needed */
   readonly charger_A: number | null;
   /** where nothing does it: what stands in the way */
   readonly inTheWay: readonly Obstacle[];

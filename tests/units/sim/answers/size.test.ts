@@ -33,6 +33,11 @@ describe("size", () => {
     );
   });
 
+  it("asks for no solar charger where the pick has no panels", () => {
+    const { pick, charger_A } = ask({ arrays: [arrayRung(0)], nights: 1, chance: 0.5 });
+    expect([pick!.array_W, charger_A]).toEqual([0, null]);
+  });
+
   it("takes the last day of a month that has no such day as that of arrival", () => {
     const late = (month: number, day: number) =>
       size(study([fitted], { ...openCamp, month, day }), fitted, request({ months: [6] }), skies).pick;
