@@ -86,6 +86,10 @@ export const feedDefaults = {
   minInput_V: 11.5,
 } as const;
 
+/** Volts of a source where none are given: a 24 V vehicle is taken only where a relay joins it to a 24 V bank. */
+export const usualSource_V = (kind: unknown, nominal_V: number): number =>
+  feedDefaults.voltsPer12V * (kind === "relay" ? nominal_V / 12 : 1);
+
 export const inverterDefaults = {
   /** twice its rating for a few seconds (common practice) */
   surgePerRated: 2,

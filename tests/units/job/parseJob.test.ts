@@ -113,6 +113,12 @@ describe("each kind of fault names the field, what was given and what is accepte
       /at most volts, 14.2/,
     ],
     [
+      "a source low above the volts that it is taken to have",
+      (j) => (j["setups"][0].feed.source = { low_V: 20 }),
+      "setups[0].feed.source.low_V",
+      /at most volts, 14.2/,
+    ],
+    [
       "24 V figures on a 12 V bank",
       (j) => (bank(j)["absorption_V"] = 28.8),
       "setups[0].bank.absorption_V",

@@ -14,8 +14,13 @@ export function bankFaults(job: unknown): Found[] {
   });
 }
 
-function volts({ keys, fields }: Part): Found[] {
-  const nominal_V = "nominal_V" in fields ? num(fields, "nominal_V") : bankDefaults.nominal_V;
+/** A bank's nominal volts, given or usual; NaN where what is given is no number. */
+export const nominalOf_V = (bank: Part | null): number =>
+  bank !== null && "nominal_V" in bank.fields ? num(bank.fields, "nominal_V") : bankDefaults.nominal_V;
+
+function volts(bank: Part): Found[] {
+  const { keys, fields } = bank;
+  const nominal_V = nominalOf_V(bank);
   return (["cutOff_V", "absorption_V"] as const).flatMap((key) => {
     const [least, most] = per12V[key].map((each) => (each * nominal_V) / 12) as [number, number];
     const value = num(fields, key);

@@ -1,5 +1,7 @@
-import { feedDefaults } from "../defaults.ts";
+import { usualSource_V } from "../defaults.ts";
+import { at } from "../faults/at.ts";
 import type { Found } from "../faults/fault.ts";
+import { nominalOf_V } from "./banks.ts";
 import { lessThan } from "./loads.ts";
 import { num, part, parts, type Part } from "./read.ts";
 
@@ -7,9 +9,10 @@ import { num, part, parts, type Part } from "./read.ts";
 export function feedFaults(job: unknown): Found[] {
   return parts(job, "setups").flatMap(({ keys }) => {
     const source = part(job, ...keys, "feed", "source");
+    const usual_V = usualSource_V(at(job, [...keys, "feed", "kind"]), nominalOf_V(part(job, ...keys, "bank")));
     const inverter = part(job, ...keys, "inverter");
     return [
-      ...(source === null ? [] : lowAboveHigh(source)),
+      ...(source === null ? [] : lowAboveHigh(source, usual_V)),
       ...(inverter === null
         ? []
         : lessThan(inverter.keys, inverter.fields, "surge_W", "rated_W", "at least the rating")),
@@ -17,8 +20,8 @@ export function feedFaults(job: unknown): Found[] {
   });
 }
 
-function lowAboveHigh({ keys, fields }: Part): Found[] {
-  const volts = typeof fields["volts"] === "number" ? fields["volts"] : 2 * feedDefaults.voltsPer12V;
+function lowAboveHigh({ keys, fields }: Part, usual_V: number): Found[] {
+  const volts = typeof fields["volts"] === "number" ? fields["volts"] : usual_V;
   if (!(num(fields, "low_V") > volts)) return [];
   return [{ keys: [...keys, "low_V"], given: `${num(fields, "low_V")}`, accepted: `at most volts, ${volts}, or null` }];
 }

@@ -1,5 +1,5 @@
 import type { Feed, Inverter, Setup, SolarArray, SolarCharger, WireRun } from "@stayput/sim";
-import { feedDefaults, inverterDefaults, solarChargerDefaults } from "../defaults.ts";
+import { inverterDefaults, solarChargerDefaults, usualSource_V } from "../defaults.ts";
 import type { LoadInJob } from "../schema/load.ts";
 import type { SetupInJob } from "../schema/job.ts";
 import { resolveLoads } from "./loads.ts";
@@ -52,8 +52,7 @@ function resolveCharger({ arrays, solarCharger, bank }: SetupInJob, note: Note):
 }
 
 function resolveFeed(feed: NonNullable<SetupInJob["feed"]>, nominal_V: number, note: Note): Feed {
-  const systems = feed.kind === "relay" ? nominal_V / 12 : 1;
-  const volts = feed.source.volts ?? feedDefaults.voltsPer12V * systems;
+  const volts = feed.source.volts ?? usualSource_V(feed.kind, nominal_V);
   if (feed.kind === "relay" && volts < nominal_V) {
     note(`a source of ${volts} V can never charge a ${nominal_V} V bank through a relay`);
   }
