@@ -1,3 +1,4 @@
+import { compressorNumbers } from "../loads/compressorCop.ts";
 import type { Load, Setup } from "../study.ts";
 import type { MatchExplanation } from "./matchTypes.ts";
 
@@ -47,10 +48,13 @@ const questions: readonly Question[] = [
   },
 ];
 
+/** Hardly more than the controls of a fridge take by themselves. */
+const least_Wh_day = 1.01 * 24 * compressorNumbers.controls_W;
+
 /** A compressor fridge that takes so many times its rating, and whose compressor can. */
 function thirstier(load: Load, times: number): Load {
   if (load.kind !== "compressor-fridge") return load;
-  const rated_Wh_day = load.rated_Wh_day * times;
+  const rated_Wh_day = Math.max(least_Wh_day, load.rated_Wh_day * times);
   return { ...load, rated_Wh_day, compressor_W: Math.max(load.compressor_W, (rated_Wh_day / 24) * 1.05) };
 }
 

@@ -3,7 +3,7 @@ import { match } from "../../../../packages/sim/src/answers/match.ts";
 import { posteriorOf } from "../../../../packages/sim/src/answers/matchPosterior.ts";
 import { morningOf } from "../../../../packages/sim/src/answers/matchSeen.ts";
 import type { Observation } from "../../../../packages/sim/src/answers/matchTypes.ts";
-import { lamp } from "../../../fixtures/loads.ts";
+import { familyFridge, lamp } from "../../../fixtures/loads.ts";
 import { dryTropics, lithium, setup, study, tiredAgm, twoAgm } from "../../../fixtures/stays.ts";
 
 const skies = { seed: 1, draws: 40 };
@@ -58,6 +58,12 @@ describe("match", () => {
   it("asks nothing of a fridge that is not there, nor of panels", () => {
     const ids = ask(setup(twoAgm, 0, [lamp]), seen(4)).explanations.map(({ id }) => id);
     expect(ids).toEqual(["condition"]);
+  });
+
+  it("asks of the smallest fridge too, of which half would be less than its controls take", () => {
+    const cooler = { ...familyFridge, rated_Wh_day: 30 };
+    const ids = ask(setup(twoAgm, 0, [cooler]), seen(40)).explanations.map(({ id }) => id);
+    expect(ids).toContain("fridge");
   });
 
   it("shares the skies between before, then and after; weighs several mornings together", () => {
