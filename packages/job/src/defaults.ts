@@ -100,6 +100,10 @@ export const inverterDefaults = {
   on: "in-use",
 } as const;
 
+/** What an inverter takes with nothing on, where that is not given [W]. */
+export const usualIdle_W = (rated_W: number): number =>
+  Math.max(inverterDefaults.idleLeast_W, rated_W * inverterDefaults.idlePerRated);
+
 export const solarChargerDefaults = {
   /** taken where arrays are given without one, large enough not to limit them; a note says so (chosen) */
   kind: "mppt",

@@ -119,6 +119,18 @@ describe("each kind of fault names the field, what was given and what is accepte
       /at most volts, 14.2/,
     ],
     [
+      "an inverter that draws more idle than it is rated",
+      (j) => (j["setups"][0].inverter = { rated_W: 50, idle_W: 60 }),
+      "setups[0].inverter.idle_W",
+      /60 was given; accepted is at most the rating, 50/,
+    ],
+    [
+      "an inverter better than its idle draw allows",
+      (j) => (j["setups"][0].inverter = { rated_W: 50, peakEfficiency: 0.95 }),
+      "setups[0].inverter.peakEfficiency",
+      /at most 0.925, with 4 W drawn idle/,
+    ],
+    [
       "24 V figures on a 12 V bank",
       (j) => (bank(j)["absorption_V"] = 28.8),
       "setups[0].bank.absorption_V",

@@ -1,5 +1,5 @@
 import type { Feed, Inverter, Setup, SolarArray, SolarCharger, WireRun } from "@stayput/sim";
-import { inverterDefaults, solarChargerDefaults, usualSource_V } from "../defaults.ts";
+import { inverterDefaults, solarChargerDefaults, usualIdle_W, usualSource_V } from "../defaults.ts";
 import type { LoadInJob } from "../schema/load.ts";
 import type { SetupInJob } from "../schema/job.ts";
 import { resolveLoads } from "./loads.ts";
@@ -60,10 +60,9 @@ function resolveFeed(feed: NonNullable<SetupInJob["feed"]>, nominal_V: number, n
 }
 
 function resolveInverter(inverter: NonNullable<SetupInJob["inverter"]>): Inverter {
-  const { surgePerRated, idlePerRated, idleLeast_W } = inverterDefaults;
   return {
     ...inverter,
-    surge_W: inverter.surge_W ?? inverter.rated_W * surgePerRated,
-    idle_W: inverter.idle_W ?? Math.max(idleLeast_W, inverter.rated_W * idlePerRated),
+    surge_W: inverter.surge_W ?? inverter.rated_W * inverterDefaults.surgePerRated,
+    idle_W: inverter.idle_W ?? usualIdle_W(inverter.rated_W),
   };
 }
