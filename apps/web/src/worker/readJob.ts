@@ -1,6 +1,5 @@
 import { parseJob, resolve, type Fault, type WordsReader } from "@stayput/job";
-import { chemistries } from "@stayput/sim";
-import { darkHours } from "./darkHours.ts";
+import { chemistries, darkHours } from "@stayput/sim";
 import type { Read } from "./protocol.ts";
 
 let words: WordsReader | undefined;

@@ -1,8 +1,7 @@
 import { chargePictureOf, type ChargePicture } from "@stayput/charts";
-import { chemistries } from "@stayput/sim";
+import { chemistries, darkHours } from "@stayput/sim";
 import type { Handover } from "../handover.ts";
 import { bounded } from "../words/bounded.ts";
-import { darkHours } from "./darkHours.ts";
 import type { Option } from "./options.ts";
 
 /** From this many options on, names are cut short in the picture (the table has them whole) and the food's mark left out. */

@@ -1,4 +1,5 @@
 export { equationOfTime_min, seriesDay, solarLead_h, type ClockPlace } from "../numeric/solarClock.ts";
+export { darkHours } from "./darkHours.ts";
 export { dayOfYear } from "./dayOfYear.ts";
 export { declination_deg } from "./declination.ts";
 export { earthSunFactor } from "./earthSunFactor.ts";
