@@ -223,7 +223,7 @@ it("every moment of a charge into a bank is finite, within acceptance, and bette
 it("answers for any feed without NaN, and never a fuse below the running current or above the cable", () => {
   fc.assert(
     fc.property(fc.oneof(converter, relay), bank, (feed, of) => {
-      const [answer] = wiring([setupOf(feed, of)], 25);
+      const [answer] = wiring([setupOf(feed, of)], () => 25);
       expect(
         JSON.stringify(answer, (_, value: unknown) =>
           typeof value === "number" && !Number.isFinite(value) ? "NaN" : value,

@@ -26,7 +26,7 @@ async function answered(job: Job, draws: number): Promise<Handover> {
     ...{ job, study, place, notes },
     explained: explain(study, { skies }),
     compared: compare(study, { skies, payload_kg: job.payload_kg }),
-    wired: wiring(study.setups, bankTemp_C(plan, study.setups[0]!.bank)),
+    wired: wiring(study.setups, ({ bank }) => bankTemp_C(plan, bank)),
     date: "2026-11-02",
     locale: "en-AU",
   };

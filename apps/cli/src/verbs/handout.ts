@@ -48,13 +48,11 @@ async function written(operand: string, options: Options, io: Io): Promise<strin
   return handoutHtml(pages, { font: await font() });
 }
 
-/** Each setup's wiring at its own bank's temperature. */
 async function wiringOf({ study: whole }: JobRead, { setups }: Study): Promise<WiringAnswer[]> {
   const { bankTemp_C, planStay, wiring } = await import("@stayput/sim");
   const plan = planStay(whole.climate, whole.trip, whole.trip.nights);
-  return setups.flatMap(({ id, bank }) =>
-    wiring(whole.setups, bankTemp_C(plan, bank)).filter((answer) => answer.id === id),
-  );
+  const all = wiring(whole.setups, ({ bank }) => bankTemp_C(plan, bank));
+  return all.filter((answer) => setups.some(({ id }) => id === answer.id));
 }
 
 /** The day on this machine's clock, "YYYY-MM-DD". */

@@ -13,7 +13,7 @@ export const wiringVerb: Run = async ({ operands: [operand = "-"], options }, io
   const { bankTemp_C, planStay, wiring } = await import("@stayput/sim");
   const notes = notesFor(read, wanted);
   const plan = planStay(study.climate, study.trip, study.trip.nights);
-  const answers = wiring(study.setups, bankTemp_C(plan, wanted[0]!.bank))
+  const answers = wiring(study.setups, ({ bank }) => bankTemp_C(plan, bank))
     .map((answer, at) => ({ at, answer }))
     .filter(({ answer }) => wanted.some(({ id }) => id === answer.id));
   if (options.json) return document({ ...read, notes }, { setups: answers.map(({ answer }) => answer) });

@@ -97,10 +97,10 @@ async function sizes(setup: Setup, { read, part }: Asking): Promise<LongAnswer> 
   return { kind: "sizes", grids, size, notes };
 }
 
-/** Each against all, since the size to pull depends on the stage after; the bank's temperature is its own. */
+/** Each against all, since the size to pull depends on the stage after. */
 function wiringFor(study: Study, setup: Setup): WiringAnswer {
   const plan = planStay(study.climate, study.trip, study.trip.nights);
-  const all = wiring(study.setups, bankTemp_C(plan, setup.bank));
+  const all = wiring(study.setups, ({ bank }) => bankTemp_C(plan, bank));
   return all.find(({ id }) => id === setup.id)!;
 }
 

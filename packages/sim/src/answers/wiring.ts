@@ -16,11 +16,11 @@ const moment_h = 0.1;
  * The wiring of each setup: charge run, other runs, what to fuse, what to mind, and what to pull while the loom is open.
  * The stage after is the setup, of those listed later, that asks most of the run.
  *
- * @param bankTemp_C of the bank [°C], -40 to 60
+ * @param bankTemp_C how warm each setup's bank stands [°C], -40 to 60
  * @throws RangeError naming the field, what was given and what is accepted
  */
-export function wiring(setups: readonly Setup[], bankTemp_C: number): WiringAnswer[] {
-  const stages = setups.map((setup) => ({ setup, model: bankModel(setup.bank, bankTemp_C, moment_h) }));
+export function wiring(setups: readonly Setup[], bankTemp_C: (setup: Setup) => number): WiringAnswer[] {
+  const stages = setups.map((setup) => ({ setup, model: bankModel(setup.bank, bankTemp_C(setup), moment_h) }));
   return stages.map((stage, i) => wiringOf(stage, nextStage(stage, stages.slice(i + 1))));
 }
 

@@ -4,7 +4,7 @@ import type { WiringAnswer } from "../../../../packages/sim/src/answers/wiringTy
 import type { AbsorptionFridge, PathPiece, Setup } from "../../../../packages/sim/src/study.ts";
 import { bank, cable, converter, fridge, inverter, plug, relay, setup, source } from "./wiringSetups.ts";
 
-const one = (change: Partial<Setup>): WiringAnswer => wiring([setup(change)], 25)[0]!;
+const one = (change: Partial<Setup>): WiringAnswer => wiring([setup(change)], () => 25)[0]!;
 const codes = (change: Partial<Setup>): string[] => feedCautions(setup(change), 25).map(({ code }) => code);
 const thinPath: PathPiece[] = [{ kind: "fuse", rated_A: 40 }, cable(7, 4), plug];
 
@@ -100,7 +100,7 @@ describe("the stage after", () => {
     bank: bank({ chemistry: "lfp" }),
     feed: converter({ rated_A: 60, source: { ...source, spare_A: 90 } }),
   });
-  const [now, then] = wiring([setup({ feed: converter({ path: thinPath }) }), proposal], 25);
+  const [now, then] = wiring([setup({ feed: converter({ path: thinPath }) }), proposal], () => 25);
 
   it("is the size that will do for the setup that asks most", () => {
     const after = now!.charge!.sizes.find(({ purpose }) => purpose === "stage after")!;
@@ -176,6 +176,13 @@ describe("a load fed on the way", () => {
     const hot = (amps: number) => codes({ feed: fed(amps, 8) }).includes("feed-plug-hot");
     expect([hot(0), hot(15)]).toEqual([false, true]); // on 8 mm² the connector carries some 46 A
   });
+});
+
+it("takes each bank at its own temperature", () => {
+  const feed = converter();
+  const lithium = (where: "inside" | "outside") => setup({ id: where, feed, bank: bank({ chemistry: "lfp", where }) });
+  const answers = wiring([lithium("inside"), lithium("outside")], (one) => (one.bank.where === "inside" ? 3 : -2));
+  expect(answers.map(({ charge }) => charge!.moments[0]!.delivered_A)).toEqual([25, 0]); // frozen, lithium takes none
 });
 
 describe("the alternator", () => {
