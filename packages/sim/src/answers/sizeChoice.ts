@@ -45,6 +45,8 @@ export const byPreference = (a: Pair, b: Pair): number =>
   a.bank_Ah - b.bank_Ah ||
   a.array_W - b.array_W;
 
+const largerFirst = (a: Pair, b: Pair): number => b.bank_Ah - a.bank_Ah || b.array_W - a.array_W || byPreference(a, b);
+
 const compareKnown = (a: number | null, b: number | null): number => {
   if (a === null || b === null) return a === b ? 0 : a === null ? 1 : -1;
   return a - b;
@@ -62,7 +64,10 @@ export const allThatLast = (walked: readonly Walked[]): Place[] =>
 export const preferred = (lasting: readonly Place[], request: SizeRequest): Place | null =>
   lasting.filter(({ pair }) => fits(pair, request)).sort((a, b) => byPreference(a.pair, b.pair))[0] ?? null;
 
-/** Of all pairs within roof, payload and budget, the one with the best chance: only the outer edge can hold it. */
+/**
+ * Of all pairs within roof, payload and budget, the one with the best chance: only the outer edge can hold it. Where none
+ * lasts under any sky, the largest: it is flat last.
+ */
 export function nearestMiss(ladders: readonly KnownLadder[], request: SizeRequest): Place | null {
   const edge = ladders.flatMap((ladder) =>
     ladder.banks.flatMap((_, b) => {
@@ -70,7 +75,8 @@ export function nearestMiss(ladders: readonly KnownLadder[], request: SizeReques
       return a < 0 ? [] : [{ ladder, b, a, pair: pairOf(ladder, b, a), chance: worstOf(ladder, b, a).chance }];
     }),
   );
-  return edge.sort((x, y) => y.chance - x.chance || byPreference(x.pair, y.pair))[0] ?? null;
+  const nearer = edge.some(({ chance }) => chance > 0) ? byPreference : largerFirst;
+  return edge.sort((x, y) => y.chance - x.chance || nearer(x.pair, y.pair))[0] ?? null;
 }
 
 export const pointAt = ({ ladder, b, a }: Place): SizePoint => pointOf(ladder, b, a);

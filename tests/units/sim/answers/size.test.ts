@@ -38,6 +38,11 @@ describe("size", () => {
     expect([pick!.array_W, charger_A]).toEqual([0, null]);
   });
 
+  it("comes nearest with the largest pair where none lasts under any sky", () => {
+    const { nearest } = ask({ nights: 60, arrays: [arrayRung(0), arrayRung(10)] });
+    expect(nearest).toMatchObject({ chance: 0, bank_Ah: 360, array_W: 10 });
+  });
+
   it("takes the last day of a month that has no such day as that of arrival", () => {
     const late = (month: number, day: number) =>
       size(study([fitted], { ...openCamp, month, day }), fitted, request({ months: [6] }), skies).pick;
