@@ -24,10 +24,10 @@ export function chargePicture(answer: ExplainAnswer): string[] {
   return [...grid.map((row, i) => `${scale(i)} ${row.join("").trimEnd()}`), dayScale(columns, step_h)];
 }
 
-/** Days shown: the stay and a day more, or until the middle sky of every setup that runs down has done so. */
+/** Days shown: the stay and a day more, or on to when the middle sky has every setup flat, but at most twice the stay. */
 function spanOf({ setups, nights, horizon_days }: ExplainAnswer): number {
   const flat = setups.map(({ days }: SetupAnswer) => days.drawn.p50 ?? 0);
-  const longest = Math.max(nights, Math.min(2 * nights, ...[Math.max(...flat, 0)]));
+  const longest = Math.max(nights, Math.min(2 * nights, Math.max(...flat)));
   return Math.min(horizon_days, Math.ceil(longest) + 1);
 }
 

@@ -24,7 +24,7 @@ export function chanceCell(chance: number, draws: number): string {
   return `${Math.min(99, Math.max(1, Math.round(chance * 100)))} %`;
 }
 
-export const whole = (value: number): string => Math.round(value).toString().replace("-0", "0");
+export const whole = (value: number): string => Math.round(value).toString();
 
 export const percent = (share: number): string => `${whole(100 * share)} %`;
 

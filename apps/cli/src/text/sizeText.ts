@@ -27,7 +27,7 @@ export function sizeText(sheet: Sheet): string {
     answer.charger_A === null ? "" : ` A solar charger of ${answer.charger_A} A never holds that array back.`;
   const sections = [
     asked(sheet),
-    [...wrap(`${answer.reason}${charger}`), ...nearest(sheet)],
+    wrap(`${answer.reason}${charger}`),
     [heading("Smallest that do it"), ...corners(sheet)],
     answer.steps.length === 0 ? [] : [heading("A step either way"), ...answer.steps.flatMap(({ said }) => item(said))],
     handbook === null ? [] : [heading("By the handbook", handbook.standing), ...handbook.said.flatMap(item)],
@@ -42,13 +42,6 @@ function asked({ title, customer, place, setup, answer: { nights, chance, months
   const when = months.map(monthName).join(", ");
   const what = `What lasts ${count(nights, "night")} with a chance of ${+(100 * chance).toFixed(1)} % in ${when}`;
   return wrap(`${plain(title, 120)}${whose}. ${plain(place, 80)}. ${what}, with the loads of "${plain(setup, 50)}":`);
-}
-
-/** The pair that comes closest, where nothing does it. */
-function nearest({ answer: { nearest: pair }, draws }: Sheet): string[] {
-  if (pair === null) return [];
-  const named = `${pair.bank_Ah} Ah of ${chemistryNames[pair.chemistry]} with ${pair.array_W} W`;
-  return wrap(`Nearest: ${named}, which lasts with a chance of ${chanceCell(pair.chance, draws)}.`);
 }
 
 const right = (head: string): Column => ({ head, align: "right" });
