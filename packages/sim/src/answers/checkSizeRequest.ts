@@ -1,19 +1,22 @@
+import { chemistries } from "../bank/chemistries.ts";
 import { mustBeOneOf, mustBeWhole, mustLie } from "../numeric/must.ts";
 import type { ChemistryId } from "../study.ts";
 import type { SizeRequest } from "./sizeTypes.ts";
 
-const chemistryIds: readonly ChemistryId[] = ["agm", "gel", "flooded", "lfp"];
+/** @throws RangeError naming the field, what was given and what is accepted */
+export const checkChemistry = (name: string, given: ChemistryId): void =>
+  mustBeOneOf(name, given, Object.keys(chemistries) as ChemistryId[]);
 
 /** @throws RangeError naming the field, what was given and what is accepted */
 export function checkSizeRequest(request: SizeRequest): void {
-  const { nights, chance, months, banks, arrays, chemistries } = request;
+  const { nights, chance, months, banks, arrays, chemistries: tried } = request;
   mustBeWhole("nights", nights, 1, 60);
   mustLie("chance", chance, 0.001, 1);
-  for (const [name, list] of Object.entries({ months, banks, arrays, chemistries })) {
+  for (const [name, list] of Object.entries({ months, banks, arrays, chemistries: tried })) {
     if (list.length === 0) throw new RangeError(`${name} must name at least one, got none`);
   }
   for (const month of months) mustBeWhole("months", month, 1, 12);
-  for (const chemistry of chemistries) mustBeOneOf("chemistries", chemistry, chemistryIds);
+  for (const chemistry of tried) checkChemistry("chemistries", chemistry);
   banks.forEach(({ capacity_Ah }, i) => mustLie(`banks[${i}].capacity_Ah`, capacity_Ah, 1, 100_000));
   arrays.forEach(({ watts }, i) => mustLie(`arrays[${i}].watts`, watts, 0, 100_000));
   [...banks, ...arrays].forEach(({ price, mass_kg }) => {

@@ -1,7 +1,7 @@
-import { mustBeOneOf } from "../numeric/must.ts";
 import { arrivalHour, bankTemp_C, planSetup, planStay, planeOf, shine } from "../stay/index.ts";
 import type { SetupPlan, Skies } from "../stay/index.ts";
 import type { ChemistryId, Setup, Study } from "../study.ts";
+import { checkChemistry } from "./checkSizeRequest.ts";
 import { checkSkies } from "./checkSkies.ts";
 import { sayCrossCheck } from "./crossCheckSaid.ts";
 import {
@@ -56,7 +56,7 @@ export function crossCheck(
   skies: Skies = crossCheckSkies,
 ): CrossCheckAnswer | null {
   checkSkies(skies);
-  mustBeOneOf("simulated.chemistry", simulated.chemistry, ["agm", "gel", "flooded", "lfp"]);
+  checkChemistry("simulated.chemistry", simulated.chemistry);
   const plan = planStay(study.climate, study.trip, study.trip.nights);
   const setupPlan = planSetup(plan, setup);
   const sun_h_day = sunHours(setupPlan);

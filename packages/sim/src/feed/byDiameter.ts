@@ -17,11 +17,7 @@ export const diameterCables: readonly DiameterCable[] = [
   { diameter_mm: 3, area_mm2: 1.13, standing: practice },
   { diameter_mm: 4, area_mm2: 1.84, standing: practice },
   { diameter_mm: 5, area_mm2: 2.9, standing: practice },
-  {
-    diameter_mm: 6,
-    area_mm2: 4.6,
-    standing: practice,
-  },
+  { diameter_mm: 6, area_mm2: 4.6, standing: practice },
 ];
 
 /** The row for a diameter; null where none is listed. */

@@ -10,7 +10,7 @@ export const dropTable = {
   standing: "published, met through public reproductions",
   /** ohm circular mil per foot */
   K: 10.75,
-  /** SAE minimum circular mils, thinnest first; 2/0 is -1 */
+  /** SAE minimum circular mils, thinnest first; 2/0 is -1. The reproductions met have no 3/0: it stands as 4/0. */
   rows: [
     [18, 1537],
     [16, 2336],
