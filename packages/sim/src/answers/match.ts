@@ -15,6 +15,12 @@ import type { MatchAnswer, MatchExplanation, Observation, SeenShares } from "./m
  * or shade; each with its range over the drawn skies, all else as the job says. Every value of an even spread (a flat
  * prior) is weighed by the share of skies under which the loads drop in the day before that morning; several observations
  * multiply.
+ *
+ * How far to trust the ranges: tried on 2250 made-up cases that they were not chosen on (298 places, all months, AGM and
+ * lithium, with and without shade and drives, one morning or two, each value put in alone and seen under a sky of its own),
+ * they held it in 94 to 96 of 100, alike for condition, fridge and shade. They are too narrow for a bank that lasted over
+ * ten mornings if skies are few (80 of 100 held with 80 skies, 94 with 200) or if spells of weather last longer than the
+ * climate says; and they know nothing of two things being wrong at once.
  * @throws RangeError where there is nothing to match, or a morning is not 1 to 60
  */
 export const match = (

@@ -12,8 +12,9 @@ export interface Likely {
 /**
  * Middle, and the shortest range that holds 95 % of the weight, of evenly spread values weighed by how often each explains
  * what was seen; null where none does. The shortest, so that an end of the spread (a new bank, no shade) stays inside where
- * it explains as well as its neighbours. Each value stands for its cell, and the range ends at the edges of cells; each lends half of its weight to the two beside it:
- * what happens between two values tried, and under a sky not drawn, is not known better than that.
+ * it explains as well as its neighbours. Each value stands for its cell, and the range ends at the edges of cells; each
+ * lends half of its weight to the two beside it: what happens between two values tried, and under a sky not drawn, is not
+ * known better than that.
  * @param values evenly spaced, rising, at least two
  * @param weights as many, 0 or more
  */
