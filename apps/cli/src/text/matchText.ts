@@ -41,7 +41,7 @@ function explanations(all: readonly MatchExplanation[]): string[] {
     { head: "as the job\nsays", align: "right" },
     { head: "would\nexplain it", align: "right" },
     { head: "19 in 20", align: "right" },
-    { head: "weight\namong them", align: "right" },
+    { head: "weight of\neach", align: "right" },
   ];
   const rows = all.map((one) => [
     plain(one.name, 34),
