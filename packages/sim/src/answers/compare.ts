@@ -1,5 +1,5 @@
 import { mustBeWhole, mustLie } from "../numeric/must.ts";
-import { drawCount, harvest, planSetup, planStay, shine, skyOf, type Skies } from "../stay/index.ts";
+import { drawCount, planSetup, planStay, shine, type Skies } from "../stay/index.ts";
 import type { Study } from "../study.ts";
 import { checkSkies } from "./checkSkies.ts";
 import { sayGain } from "./compareSaid.ts";
@@ -8,15 +8,14 @@ import { defaultHorizon_days, defaultSkies, horizonUnder, type ExplainOptions } 
 import { atOnce, type InParts } from "./inParts.ts";
 import { nearestRank } from "./quantile.ts";
 import { refillHours } from "./refill.ts";
-import { newTally, setupAnswer, tallyDraw, tallyFixed, type Tally } from "./setupAnswer.ts";
+import { newTally, setupAnswer, tallyFixed, type Tally } from "./setupAnswer.ts";
+import { tallySkies } from "./tallySkies.ts";
 
 /** As for `explain`, and what mass may still be added. */
 export interface CompareOptions extends Omit<ExplainOptions, "without" | "plan"> {
   /** mass that may still be added to what is fitted now [kg]; null: not known */
   readonly payload_kg?: number | null | undefined;
 }
-
-const drawsAPart = 10;
 
 /**
  * The setups side by side under the same skies. Differences are paired, sky by sky, against the first setup.
@@ -34,14 +33,7 @@ export function* compareInParts(study: Study, options: CompareOptions = {}): InP
   const tallies = study.setups.map((setup) => newTally(planSetup(plan, setup), draws, { without: false, band: false }));
   shine(plan, plan.meanClearness);
   for (const tally of tallies) tallyFixed(tally);
-  for (let draw = 0; draw < draws; draw++) {
-    shine(plan, skyOf(plan, skies, draw));
-    for (const tally of tallies) {
-      harvest(tally.setupPlan);
-      tallyDraw(tally, draw);
-    }
-    if ((draw + 1) % drawsAPart === 0) yield { progress: (draw + 1) / draws };
-  }
+  yield* tallySkies(plan, skies, tallies);
   return {
     seed: "rows" in skies ? null : skies.seed,
     draws,

@@ -1,10 +1,11 @@
-import { drawCount, harvest, shine, skyOf, type Skies, type StayPlan } from "../stay/index.ts";
+import { drawCount, shine, type Skies, type StayPlan } from "../stay/index.ts";
 import { arrivalHour } from "../stay/stayPlan.ts";
 import type { Study } from "../study.ts";
 import { checkSkies } from "./checkSkies.ts";
 import { atOnce, type InParts } from "./inParts.ts";
 import { planStudy, type StudyPlan } from "./planStudy.ts";
-import { newTally, setupAnswer, tallyDraw, tallyFixed, type Tally } from "./setupAnswer.ts";
+import { newTally, setupAnswer, tallyFixed, type Tally } from "./setupAnswer.ts";
+import { tallySkies } from "./tallySkies.ts";
 import type { ExplainAnswer } from "./types.ts";
 
 /** How far runs look when not told [days]. */
@@ -21,9 +22,6 @@ export interface ExplainOptions {
   /** leave out "days without each load", the dearest part */
   readonly without?: boolean | undefined;
 }
-
-/** How often progress is told: every so many draws. */
-const drawsAPart = 10;
 
 /**
  * How long each setup lasts, where the energy goes, what flattens it and what would change it.
@@ -49,14 +47,7 @@ export function* explainInParts(study: Study, options: ExplainOptions = {}): InP
   for (const tally of tallies) tallyFixed(tally);
   yield { progress: 0, soFar: answerOf(plan, skies, tallies) };
 
-  for (let draw = 0; draw < draws; draw++) {
-    shine(plan, skyOf(plan, skies, draw));
-    for (const tally of tallies) {
-      harvest(tally.setupPlan);
-      tallyDraw(tally, draw);
-    }
-    if ((draw + 1) % drawsAPart === 0) yield { progress: (draw + 1) / draws };
-  }
+  yield* tallySkies(plan, skies, tallies);
   return answerOf(plan, skies, tallies);
 }
 

@@ -1,12 +1,13 @@
-import { drawCount, harvest, shine, skyOf, type Skies } from "../stay/index.ts";
+import { drawCount, shine, type Skies } from "../stay/index.ts";
 import type { Setup, Study } from "../study.ts";
 import { checkSkies } from "./checkSkies.ts";
 import { defaultHorizon_days, defaultSkies, horizonUnder } from "./explain.ts";
 import { atOnce, type InParts } from "./inParts.ts";
 import { planStudy } from "./planStudy.ts";
 import { daysOf, spreadOf } from "./quantile.ts";
-import { newTally, tallyDraw, tallyFixed } from "./setupAnswer.ts";
+import { newTally, tallyFixed } from "./setupAnswer.ts";
 import { knobsOf } from "./swayKnobs.ts";
+import { tallySkies } from "./tallySkies.ts";
 import type { Days } from "./types.ts";
 
 /** What one assumption, turned by a tenth, does to the days parked; null days: not flat within the horizon. */
@@ -71,8 +72,6 @@ export function* swayInParts(study: Study, setup: Setup, skies: Skies = defaultS
   return { setup: setup.id, draws: drawCount(skies), horizon_days, rows };
 }
 
-const drawsAPart = 10;
-
 /** Days of a study's one setup, under the average sky and in the median; its progress is a run's part of the whole. */
 function* lasted(
   study: Study,
@@ -82,15 +81,9 @@ function* lasted(
   runs: number,
 ): Generator<{ readonly progress: number }, { readonly average: Days; readonly p50: Days }, void> {
   const { stay, setups } = planStudy(study, horizon_days);
-  const draws = drawCount(skies);
-  const tally = newTally(setups[0]!, draws, { without: false, band: false });
+  const tally = newTally(setups[0]!, drawCount(skies), { without: false, band: false });
   shine(stay, stay.meanClearness);
   tallyFixed(tally);
-  for (let draw = 0; draw < draws; draw++) {
-    shine(stay, skyOf(stay, skies, draw));
-    harvest(tally.setupPlan);
-    tallyDraw(tally, draw);
-    if ((draw + 1) % drawsAPart === 0) yield { progress: from + (draw + 1) / draws / runs };
-  }
+  for (const { progress } of tallySkies(stay, skies, [tally])) yield { progress: from + progress / runs };
   return { average: daysOf(tally.average.found.drop_h), p50: spreadOf(tally.drop_h).p50 };
 }

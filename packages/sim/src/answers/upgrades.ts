@@ -17,6 +17,7 @@ import { checkSkies } from "./checkSkies.ts";
 import { defaultHorizon_days, defaultSkies, horizonUnder } from "./explain.ts";
 import { atOnce, type InParts } from "./inParts.ts";
 import { nearestRank } from "./quantile.ts";
+import { drawsAPart } from "./tallySkies.ts";
 import type { GainShares, UpgradeChange, UpgradesAnswer } from "./upgradeTypes.ts";
 import { measureOf, sayUpgrades } from "./upgradesSaid.ts";
 
@@ -55,7 +56,7 @@ export function* upgradesInParts(
   const lasted = setups.map(() => 0);
   for (let draw = 0; draw < drawCount(skies); draw++) {
     runAll(plan, setups, skies, draw, onRoadOnly, drop_h, lasted);
-    if ((draw + 1) % 10 === 0) yield { progress: (draw + 1) / drawCount(skies) };
+    if ((draw + 1) % drawsAPart === 0) yield { progress: (draw + 1) / drawCount(skies) };
   }
   const shares = (measure: readonly number[]) => sharesOf(changes.length, measure);
   const horizon_days = plan.hours / 24;
