@@ -23,8 +23,8 @@ function nowSaid({ reserve }: BankModel, { to80, toFull }: RefillHours): string 
 function longerSaid([usual, longer]: Drives): string[] {
   if (usual === undefined || longer === undefined) return [];
   const more = Math.round((longer.charge - usual.charge) * 100);
-  const adds = more < 1 ? "nothing to speak of" : `${more} % more`;
-  return [`A drive of ${hours(usual.hours)} ends at ${percent(usual.charge)}; an hour longer adds ${adds}.`];
+  const then = more < 1 ? "an hour longer adds nothing to speak of" : `one an hour longer at ${percent(longer.charge)}`;
+  return [`A drive of ${hours(usual.hours)} ends at ${percent(usual.charge)}; ${then}.`];
 }
 
 function biggerSaid(bank: BankModel, now: RefillHours, drives: Drives, bigger: Bigger): string {
@@ -36,7 +36,7 @@ function biggerSaid(bank: BankModel, now: RefillHours, drives: Drives, bigger: B
   if (more === 0 && saved_h !== null && Math.abs(saved_h) < 1 / 60) {
     return `${start} ends the same: the converter is not what holds the charge back.`;
   }
-  const ends = more === 0 ? "ends the same" : `puts in ${Math.abs(more)} % ${more > 0 ? "more" : "less"}`;
+  const ends = more === 0 ? "ends the same" : `ends at ${percent(charge)}`;
   return `${start} ${ends}${fullSaid(bank, saved_h, bigger.toFull)}.`;
 }
 
