@@ -1,4 +1,4 @@
-import { unusedCauses, type HoursAnswer, type Trip } from "@stayput/sim";
+import { dayOfYear, unusedCauses, type HoursAnswer, type Trip } from "@stayput/sim";
 import type { CsvColumn } from "./csv.ts";
 
 /** The hourly ledger as columns, units in their names. Sums are over the hour; charge and volts stand at its end. */
@@ -38,5 +38,5 @@ export function hoursColumns(answer: HoursAnswer, trip: Pick<Trip, "month" | "da
 
 /** Month and day so many days after arrival, "07-10"; in a year without a 29 February, as the simulation has it. */
 function dateAfter({ month, day }: Pick<Trip, "month" | "day">, days: number): string {
-  return new Date(Date.UTC(2001, month - 1, day + days)).toISOString().slice(5, 10);
+  return new Date(Date.UTC(2001, 0, dayOfYear(month, day) + days)).toISOString().slice(5, 10);
 }
