@@ -80,7 +80,7 @@ export const feedDefaults = {
   /** both poles of a heavy-current connector in good order (common practice) */
   plugResistance_mOhm: 0.5,
   converters: 1,
-  /** mid of what DC-DC chargers reach on the road (common practice) */
+  /** the top of the 0.85 to 0.90 published for DC-DC chargers (a public technical page) */
   efficiency: 0.9,
   /** where most stop so as not to empty the starter battery (common practice) */
   minInput_V: 11.5,

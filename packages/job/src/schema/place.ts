@@ -5,7 +5,8 @@ import { choice, fields, line, list, plain, quantity } from "./leaf.ts";
 const name = line("What to call it", 120, 1);
 const latitude = plain("Degrees north, south negative", -60, 72);
 const longitude = plain("Degrees east, west negative", -180, 180);
-const utcOffset_h = plain("Standard time's lead on UTC [h]; omitted: from the longitude", -12, 14);
+const utcOffset_h = (omitted: string): z.ZodNumber =>
+  plain(`Standard time's lead on UTC [h]; omitted: ${omitted}`, -12, 14);
 const twelve = (about: string, of: z.ZodNumber): z.ZodArray<z.ZodNumber> =>
   list(`${about}, 12 values, January first`, of, 12, 12);
 
@@ -23,7 +24,7 @@ export const wholePlace = fields("A place with its own monthly climate", {
   name,
   latitude,
   longitude: longitude.optional(),
-  utcOffset_h: utcOffset_h.optional(),
+  utcOffset_h: utcOffset_h("from the longitude").optional(),
   ghi_kWh_m2_day: twelve(
     "Mean daily sun on the flat by month [kWh/m²/day]",
     plain("Mean daily sun on the flat", 0, 12),
@@ -39,7 +40,7 @@ export const gridPlace = fields("Any point on land, from the grid", {
   latitude,
   longitude,
   elev_m: quantity("Height above the sea; omitted: that of the nearest station", "height_m", -450, 6000).optional(),
-  utcOffset_h: utcOffset_h.optional(),
+  utcOffset_h: utcOffset_h("that of the nearest named place, or from the longitude where none is near").optional(),
 });
 
 /** A spot that no table has: a latitude and what its sky is like. */
