@@ -13,4 +13,8 @@ it.each([
     { p50_days: 2.1, p90_days: 4, least_days: 0.8 },
     "B: 2.1 days more than A (Now) under the middle sky, never fewer than 0.8.",
   ],
+  [
+    { p50_days: -0.02, p90_days: 4, least_days: -0.03 },
+    "B: 0.0 days more than A (Now) under the middle sky, never fewer than 0.0.",
+  ],
 ])("says a gain of %j", (gain, words) => expect(said(gain)).toBe(words));
