@@ -97,6 +97,16 @@ describe("an invalid job", { timeout: 60_000 }, () => {
     expect((await stayput(["check", path])).code).toBe(0);
   });
 
+  it("is told where skies end before the morning to match", async () => {
+    const skies = join(dir, "skies.csv");
+    await writeFile(skies, "0.5,0.5,0.5,0.5,0.5\n");
+    const asked = JSON.stringify({ ...job, match: [{ flatOnMorning: 2 }, { flatOnMorning: 9 }] });
+    expect(await stayput(["match", "-", "--skies", skies], asked)).toMatchObject({
+      code: 1,
+      err: expect.stringMatching(/5 days were given; the trip needs 10, the day of arrival included/),
+    });
+  });
+
   it("leaves nothing written", async () => {
     const empty = await mkdtemp(join(dir, "empty-"));
     const path = join(empty, "bad.json");

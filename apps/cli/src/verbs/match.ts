@@ -20,7 +20,8 @@ export const matchVerb: Run = async ({ operands: [operand = "-"], options }, io)
   const setup = study.setups[0]!;
   const notes = notesFor(read, [setup]);
   const { drawCount, matchInParts } = await import("@stayput/sim");
-  const skies = await skiesOf(operand, study, options, io);
+  const lastMorning = { trip: { nights: Math.max(...seen.map(({ flatOnMorning }) => flatOnMorning)) } };
+  const skies = await skiesOf(operand, lastMorning, options, io);
   const answer = await worked(matchInParts(study, setup, seen, skies), options, io);
   if (options.json) return document({ ...read, notes }, { setup: setup.id, draws: drawCount(skies), ...answer });
   const { nights } = study.trip;
