@@ -34,4 +34,4 @@ export function assumedOf(
   return [...grouped(saidOf, letters), ...general];
 }
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

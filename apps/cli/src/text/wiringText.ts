@@ -1,7 +1,7 @@
 import { isDeepStrictEqual } from "node:util";
 import type { ChargeRunAnswer, FridgeRunAnswer, RunAnswer, WiringAnswer } from "@stayput/sim";
 import { titled, type Of } from "./headAndFoot.ts";
-import { assumedOf, grouped } from "./grouped.ts";
+import { assumedOf, capital, grouped } from "./grouped.ts";
 import { heading, letterOf } from "./heading.ts";
 import { percent } from "./numbers.ts";
 import { plain } from "./plain.ts";
@@ -55,8 +55,6 @@ function standardsByStanding(answers: readonly WiringAnswer[]): string[] {
     return `${capital(standing)}: ${[...new Set(named)].join("; ")}.`;
   });
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** A headed list, each line once. */
 function listed(head: string, lines: readonly string[]): string[] {

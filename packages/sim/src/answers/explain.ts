@@ -19,7 +19,7 @@ export interface ExplainOptions {
   readonly horizon_days?: number | undefined;
   /** `study` as `planStudy` made it ready, to spare doing so again; the horizon is then its own */
   readonly plan?: StudyPlan | undefined;
-  /** leave out "days without each load", the dearest part */
+  /** false leaves out "days without each load", the dearest part */
   readonly without?: boolean | undefined;
 }
 

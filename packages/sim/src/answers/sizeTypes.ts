@@ -46,7 +46,7 @@ export interface SizeStaircase {
 export interface SizeStep {
   readonly change: "smaller-bank" | "larger-bank" | "smaller-array" | "larger-array";
   readonly point: SizePoint;
-  /** the step in a sentence: "One bank size smaller, 150 Ah: lasts 74 trips in 100 instead of 93." */
+  /** the step in a sentence: "The next smaller bank, 150 Ah: lasts on 74 of 100 trips instead of 93." */
   readonly said: string;
 }
 

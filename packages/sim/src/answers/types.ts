@@ -38,7 +38,7 @@ export interface FoodHours {
   readonly hoursAbove5C: number | null;
 }
 
-/** Something the person must be told, with where it stands in the job. */
+/** Something the person must be told. */
 export interface Caution {
   readonly code: string;
   readonly text: string;

@@ -29,7 +29,7 @@ export function shareAt(shape: ShareShape, sunset_rad: number, hourAngle_rad: nu
 
 /**
  * The share as published, integrated over the lit parts of a stretch of hour angle. Over a whole day the diffuse gives 1
- * and the total 0.991 to 1.02, which is why `fillHourShares` divides by the day's sum.
+ * and the total 0.97 to 1.05, which is why `fillHourShares` divides by the day's sum.
  */
 export function shareOver(shape: ShareShape, sunset_rad: number, spans: readonly LitSpan[]): number {
   let sum = 0;
