@@ -205,12 +205,13 @@ const anyFeed = fc.oneof(
   }),
 );
 
-const anyInverter = fc.tuple(scaled(150, 5000), scaled(1, 3, 0.5)).chain(([rated_W, surge]) =>
+/** The best efficiency lies under what the idle draw alone leaves of the rating. */
+const anyInverter = fc.tuple(scaled(150, 5000), scaled(1, 3, 0.5), scaled(0, 40)).chain(([rated_W, surge, idle_W]) =>
   object({
     rated_W: fc.constant(rated_W),
     surge_W: orNull(fc.constant(rated_W * surge)),
-    idle_W: orNull(scaled(0, 40)),
-    peakEfficiency: orNull(scaled(0.8, 0.97, 0.01)),
+    idle_W: orNull(fc.constant(idle_W)),
+    peakEfficiency: orNull(scaled(0.7, Math.min(0.97, rated_W / (rated_W + Math.max(35, idle_W)) - 0.01), 0.01)),
     on: maybe(fc.constantFrom("in-use" as const, "always" as const)),
   }),
 );
