@@ -89,6 +89,24 @@ describe("each kind of fault names the field, what was given and what is accepte
       /at most 2 h when leaving at 22/,
     ],
     [
+      "a late drive past midnight",
+      (j) => (j["trip"].drives = { everyNights: 2, hours: 1.4, departs: 22.7 }),
+      "trip.drives.hours",
+      /at most 1.3 h when leaving at 22.7/,
+    ],
+    [
+      "a compressor too small for its rating",
+      (j) => Object.assign(load(j, "fridge"), { compressor_W: 10.1 }),
+      "loads[0].rated_Wh_day",
+      /at most 242.4 Wh a day/,
+    ],
+    [
+      "a cable of two sizes",
+      (j) => Object.assign(j["setups"][0].feed.path[1], { area_mm2: 6, awg: "10", autoSize_mm: undefined }),
+      "setups[0].feed.path[1]",
+      /area_mm2 and awg were given; accepted is one of/,
+    ],
+    [
       "a cable of no size",
       (j) => delete j["setups"][0].feed.path[1].autoSize_mm,
       "setups[0].feed.path[1]",
@@ -143,6 +161,12 @@ describe("each kind of fault names the field, what was given and what is accepte
       /for a 24 V bank/,
     ],
     [
+      "a cut-off over the highest",
+      (j) => (bank(j)["cutOff_V"] = 13.3),
+      "setups[0].bank.cutOff_V",
+      /13.3 was given; accepted is 9 to 13.2 V for a 12 V bank$/,
+    ],
+    [
       "a curve that falls",
       (j) =>
         (bank(j)["restedVolts"] = [
@@ -187,7 +211,7 @@ describe("each kind of fault names the field, what was given and what is accepte
       "eleven months",
       (j) => (j["place"] = whole({ tmax_C: Array(11).fill(30) })),
       "place.tmax_C",
-      /a list of 11 was given/,
+      /a list of 11 was given; accepted is a list of 12$/,
     ],
     [
       "a minimum over the maximum",

@@ -1,6 +1,7 @@
 import { bankDefaults } from "../defaults.ts";
 import { asFields, asList } from "../faults/at.ts";
 import type { Found } from "../faults/fault.ts";
+import { crumbless } from "../quantities/number.ts";
 import { num, part, parts, type Part } from "./read.ts";
 
 /** What is plausible for each 12 V of a bank. */
@@ -22,7 +23,7 @@ function volts(bank: Part): Found[] {
   const { keys, fields } = bank;
   const nominal_V = nominalOf_V(bank);
   return (["cutOff_V", "absorption_V"] as const).flatMap((key) => {
-    const [least, most] = per12V[key].map((each) => (each * nominal_V) / 12) as [number, number];
+    const [least, most] = per12V[key].map((each) => crumbless((each * nominal_V) / 12)) as [number, number];
     const value = num(fields, key);
     if (!(value < least || value > most)) return [];
     return [{ keys: [...keys, key], given: `${value}`, accepted: `${least} to ${most} V for a ${nominal_V} V bank` }];

@@ -1,6 +1,7 @@
 import { loadDefaults } from "../defaults.ts";
 import { asFields } from "../faults/at.ts";
 import type { Found } from "../faults/fault.ts";
+import { crumbless } from "../quantities/number.ts";
 import { everyLoad, num, parts, type Part } from "./read.ts";
 import { emptyWindow } from "./trip.ts";
 
@@ -31,7 +32,7 @@ function applianceFaults(job: unknown, { keys, fields }: Part): Found[] {
 function compressorFaults({ keys, fields }: Part): Found[] {
   const inside_C = "inside_C" in fields ? num(fields, "inside_C") : loadDefaults.inside_C;
   const ratedAt_C = "ratedAt_C" in fields ? num(fields, "ratedAt_C") : loadDefaults.ratedAt_C;
-  const most = num(fields, "compressor_W") * 24;
+  const most = crumbless(num(fields, "compressor_W") * 24);
   const tooCool = !(ratedAt_C - inside_C >= 5) && !Number.isNaN(ratedAt_C - inside_C);
   return [
     ...(tooCool

@@ -14,7 +14,8 @@ export function pathFaults(job: unknown): Found[] {
 function cableSize({ keys, fields }: Part): Found[] {
   const given = sizes.filter((size) => size in fields);
   if (fields["kind"] !== "cable" || given.length === 1) return [];
-  return [
-    { keys, given: given.length === 0 ? "no size" : given.join(" and "), accepted: `one of ${sizes.join(", ")}` },
-  ];
+  const accepted = `one of ${sizes.join(", ")}`;
+  if (given.length === 0) return [{ keys, given: "no size", accepted }];
+  const both = given.join(" and ");
+  return [{ keys, given: both, accepted, says: `${both} were given; accepted is ${accepted}` }];
 }

@@ -1,5 +1,6 @@
 import { tripDefaults } from "../defaults.ts";
 import type { Found } from "../faults/fault.ts";
+import { crumbless } from "../quantities/number.ts";
 import { num, part, parts, type Part } from "./read.ts";
 
 /** A window is of some length: midnight to midnight is 0 to 24. */
@@ -19,7 +20,8 @@ export function tripFaults(job: unknown): Found[] {
 function pastMidnight({ keys, fields }: Part): Found[] {
   const hours = num(fields, "hours");
   const departs = "departs" in fields ? num(fields, "departs") : tripDefaults.departs;
-  if (!(departs + hours > 24)) return [];
-  const accepted = `at most ${24 - departs} h when leaving at ${departs}: a drive ends by midnight`;
+  const most = crumbless(24 - departs);
+  if (!(hours > most)) return [];
+  const accepted = `at most ${most} h when leaving at ${departs}: a drive ends by midnight`;
   return [{ keys: [...keys, "hours"], given: `${hours}`, accepted }];
 }

@@ -19,3 +19,6 @@ export function bareNumber(text: string): number | null {
   const value = Number(plain);
   return Number.isFinite(value) ? value : null;
 }
+
+/** A number that was worked out, without the crumbs of binary fractions: 13.2, not 13.199999999999998. */
+export const crumbless = (value: number): number => Number(value.toPrecision(12));

@@ -1,7 +1,8 @@
 import { conductorNamed } from "@stayput/sim";
 import type { Dimension } from "../schema/leaf.ts";
+import { crumbless } from "./number.ts";
 import { clockIn_h, durationIn_h } from "./time.ts";
-import { crumbless, readUnit, valueIn } from "./unit.ts";
+import { readUnit, valueIn } from "./unit.ts";
 
 export interface Volts {
   readonly value_V: number;

@@ -1,4 +1,5 @@
-import { crumbless, readUnit, valueIn } from "./unit.ts";
+import { crumbless } from "./number.ts";
+import { readUnit, valueIn } from "./unit.ts";
 
 /** Hours in "2 h 30", "2h30", "2 h 30 min", "1:30", "90 min"; null where it is no duration. */
 export function durationIn_h(text: string): number | null {

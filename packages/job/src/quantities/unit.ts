@@ -1,4 +1,5 @@
 import { create, UnitDependencies, type Unit } from "mathjs";
+import { crumbless } from "./number.ts";
 
 /** Only the class of units: no expression parser, no functions, so a text can name units and nothing else. */
 const math = create({ UnitDependencies: UnitDependencies! }, {});
@@ -74,5 +75,3 @@ export function valueIn(read: Unit, unit: string): number | null {
     return null;
   }
 }
-
-export const crumbless = (value: number): number => Number(value.toPrecision(12));

@@ -141,7 +141,8 @@ export function monthDay(about: string): z.ZodString {
 
 /** A list with a longest length. */
 export function list<T extends z.ZodType>(about: string, of: T, max: number, min = 0): z.ZodArray<T> {
-  const accepted = min > 0 ? `a list of ${min} to ${max}` : `a list of at most ${max}`;
+  const sizes = min === max ? `${max}` : min > 0 ? `${min} to ${max}` : `at most ${max}`;
+  const accepted = `a list of ${sizes}`;
   return z.array(of, { error: accepted }).min(min, { error: accepted }).max(max, { error: accepted }).describe(about);
 }
 
