@@ -102,6 +102,8 @@ describe("resolve", () => {
     expect(bare.notes.join()).toMatch(/clock time is taken as solar time/);
     const east = await resolved((job) => (job["place"] = { ...own, longitude: 21 }));
     expect(east.study.climate).toMatchObject({ longitude_deg: 21, utcOffset_h: 1 });
+    const pole = await resolved((job) => (job["place"] = { ...own, latitude: 78.2 })); // its own climate needs no table
+    expect(pole.study.climate.latitude_deg).toBe(78.2);
     const point = await resolved((job) => (job["place"] = { name: "Here", latitude: -23, longitude: 30, elev_m: 500 }));
     expect(point.place).toEqual({ id: null, name: "Here", latitude_deg: -23, longitude_deg: 30 });
     const sky = await resolved((job) => (job["place"] = { name: "Here", latitude: -23, sky: "dull" }));

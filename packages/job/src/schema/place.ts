@@ -3,7 +3,9 @@ import { placeDefaults } from "../defaults.ts";
 import { choice, fields, line, list, plain, quantity } from "./leaf.ts";
 
 const name = line("What to call it", 120, 1);
-const latitude = plain("Degrees north, south negative", -60, 72);
+const latitude = plain("Degrees north, south negative", -90, 90);
+/** As far as the radiation grid and the stations go. */
+const tabledLatitude = plain("Degrees north, south negative", -60, 72);
 const longitude = plain("Degrees east, west negative", -180, 180);
 const utcOffset_h = (omitted: string): z.ZodNumber =>
   plain(`Standard time's lead on UTC [h]; omitted: ${omitted}`, -12, 14);
@@ -37,7 +39,7 @@ export const wholePlace = fields("A place with its own monthly climate", {
 /** Any point on land, from the radiation grid and the nearest stations. */
 export const gridPlace = fields("Any point on land, from the grid", {
   name,
-  latitude,
+  latitude: tabledLatitude,
   longitude,
   elev_m: quantity("Height above the sea; omitted: that of the nearest station", "height_m", -450, 6000).optional(),
   utcOffset_h: utcOffset_h("that of the nearest named place, or from the longitude where none is near").optional(),
@@ -46,7 +48,7 @@ export const gridPlace = fields("Any point on land, from the grid", {
 /** A spot that no table has: a latitude and what its sky is like. */
 export const skyPlace = fields("A latitude with a class of sky", {
   name,
-  latitude,
+  latitude: tabledLatitude,
   sky: choice("What most days are like there: the share of sun that comes through", ["clear", "mixed", "dull"]),
 });
 
