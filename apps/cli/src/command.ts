@@ -8,7 +8,7 @@ export type Command =
   | { readonly does: "help" }
   | { readonly does: "version" }
   | { readonly does: "verb-help"; readonly verb: Verb }
-  | { readonly does: "verb"; readonly verb: Verb; readonly request: Request };
+  | { readonly does: "verb"; readonly verb: Verb; readonly request: Request; readonly idle: readonly string[] };
 
 /**
  * What is asked, from the words after the program's name.
@@ -28,7 +28,8 @@ export function readCommand(words: readonly string[]): Command {
   if (positionals.length < least) throw new Misuse(`${verb.name} needs ${verb.operands}`);
   if (positionals.length > most)
     throw new Misuse(`${verb.name} takes one ${verb.operands}; ${quoted(positionals[most]!)} is too much`);
-  return { does: "verb", verb, request: { operands: positionals, options: readOptions(values) } };
+  const idle = (verb.idle ?? []).filter((option) => values[option] !== undefined);
+  return { does: "verb", verb, request: { operands: positionals, options: readOptions(values) }, idle };
 }
 
 const verbNames = (): string => verbs.map(({ name }) => name).join(", ");
@@ -40,11 +41,14 @@ type Parsed = { values: Record<string, string | boolean | undefined>; positional
 function parsed(verb: Verb, args: readonly string[]): Parsed {
   const options = Object.fromEntries([
     ["help", { type: "boolean" as const, short: "h" }],
-    ...verb.options.map((name) => [name, { type: optionTable[name].value === null ? "boolean" : "string" } as const]),
+    ...[...verb.options, ...(verb.idle ?? [])].map((name) => [
+      name,
+      { type: optionTable[name].value === null ? "boolean" : "string" } as const,
+    ]),
   ]) as Record<string, { type: "boolean" | "string" }>;
   try {
     const { values, positionals, tokens } = parseArgs({
-      args: [...args],
+      args: numbersJoined(args),
       options,
       strict: true,
       allowPositionals: true,
@@ -59,6 +63,12 @@ function parsed(verb: Verb, args: readonly string[]): Parsed {
     const accepted = verb.options.map((name) => `--${name}`).join(", ");
     throw new Misuse(`${reason(error)}; ${verb.name} accepts ${accepted}`);
   }
+}
+
+/** "--seed -1" as "--seed=-1", which the parser would take for an option, so that the number is refused by what is accepted. */
+function numbersJoined(args: readonly string[]): string[] {
+  const joins = (i: number) => /^-[\d.]/.test(args[i] ?? "") && /^--\w[^=]*$/.test(args[i - 1] ?? "");
+  return args.flatMap((word, i) => (joins(i) ? [] : joins(i + 1) ? [`${word}=${args[i + 1]!}`] : [word]));
 }
 
 /** The parser's own sentence, without its advice on dashes. */

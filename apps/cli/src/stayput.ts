@@ -28,7 +28,8 @@ async function outcome(words: readonly string[], io: Io): Promise<Outcome> {
   if (command.does === "help") return done(help(verbs));
   if (command.does === "version") return done(`${manifest.version}\n`);
   if (command.does === "verb-help") return done(verbHelp(command.verb));
-  const { verb, request } = command;
+  const { verb, request, idle } = command;
+  for (const name of idle) io.say(`--${name} changes nothing in ${verb.name}`);
   const run = await verb.load();
   if (!request.options.lines) return done(await run(request, io));
   const { runLines } = await import("./lines/runLines.ts");

@@ -199,6 +199,15 @@ describe("the verbs that answer a job in text and JSON", { timeout: 60_000 }, ()
     expect((await stayput(["compare", file, "--draws", "10"])).out).toMatch(/^B {2}More: .* more than A \(Now\)/m);
   });
 
+  it("compare keeps to one setup, and size to the month of --month where --months names none", async () => {
+    const { out } = await stayput(["compare", file, "--json", "--setup", "more", "--draws", "5"]);
+    expect((JSON.parse(out) as CompareAnswer).setups.map(({ id, gain }) => [id, gain])).toEqual([["more", null]]);
+    const sized = async (...asked: string[]) =>
+      (JSON.parse((await stayput(["size", file, "--json", "--draws", "5", ...asked])).out) as SizeAnswer).months;
+    expect(await sized("--month", "7")).toEqual([7]);
+    expect(await sized("--month", "7", "--months", "2,3")).toEqual([2, 3]);
+  });
+
   it("size gives the smallest pairs for the nights, chance and months asked, and marks its pick", async () => {
     const asked = ["--nights", "5", "--chance", "80%", "--months", "12-2", "--chemistry", "lfp", "--draws", "20"];
     const { out } = await stayput(["size", file, "--json", ...asked]);
@@ -299,6 +308,7 @@ describe("misuse", { timeout: 60_000 }, () => {
       ["explain", "a.json", "--month", "13"],
       '"13" was given; accepted is a whole number from 1 to 12',
     ],
+    ["a negative seed", ["explain", "a.json", "--seed", "-1"], '--seed: "-1" was given; accepted is a whole number'],
     ["a seed that is no number", ["explain", "a.json", "--seed", "x"], '--seed: "x" was given'],
     ["a chance that is certain", ["size", "a.json", "--chance", "100%"], "accepted is 0.01 to 0.999, or 1% to 99.9%"],
     ["months that are none", ["size", "a.json", "--months", "0-3"], "accepted is months from 1 to 12"],
@@ -312,6 +322,19 @@ describe("misuse", { timeout: 60_000 }, () => {
     expect({ code, out }).toEqual({ code: 2, out: "" });
     expect(err).toContain(reason);
     expect(err).not.toMatch(/\n\s+at /);
+  });
+
+  it("is not to give any verb the options of all, and what changes nothing is said", async () => {
+    const all = ["--json", "--setup", "more", "--month", "7", "--seed", "3", "--draws", "5"];
+    for (const verb of ["explain", "compare", "size", "wiring", "hours", "check"]) {
+      const { code, out } = await stayput([verb, file, ...all]);
+      expect(code, verb).toBe(0);
+      expect(JSON.parse(out), verb).toBeTypeOf("object");
+    }
+    const { code, out, err } = await stayput(["wiring", file, "--draws", "5"]);
+    expect({ code, err }).toEqual({ code: 0, err: "--draws changes nothing in wiring\n" });
+    expect(out).toBe((await stayput(["wiring", file])).out);
+    expect(await stayput(["wiring", file, "--draws", "x"])).toMatchObject({ code: 2, out: "" });
   });
 
   it("help fits 80 columns", async () => {

@@ -8,7 +8,7 @@ import type { Run } from "./verb.ts";
 
 /** The smallest banks and arrays that last, for the loads and chargers of one setup: that of `--setup`, or the first. */
 export const sizeVerb: Run = async ({ operands: [operand = "-"], options }, io) => {
-  const read = await readJob(operand, { month: null, setup: null }, io);
+  const read = await readJob(operand, { month: options.month, setup: null }, io);
   const { job, study } = read;
   const setup = chosenSetups(study.setups, options.setup)[0]!;
   const [{ sizeRequest }, { crossCheck, drawCount, sizeInParts }] = await Promise.all([
@@ -22,7 +22,7 @@ export const sizeVerb: Run = async ({ operands: [operand = "-"], options }, io) 
     {
       nights: options.nights ?? undefined,
       chance: options.chance ?? undefined,
-      months: options.months ?? undefined,
+      months: options.months ?? (options.month === null ? undefined : [options.month]),
       chemistries: options.chemistry ?? undefined,
     },
   );

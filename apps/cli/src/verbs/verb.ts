@@ -16,6 +16,8 @@ export interface Verb {
   /** how many it takes, at least and at most */
   readonly takes: readonly [least: number, most: number];
   readonly options: readonly OptionName[];
+  /** options that other verbs take and that change nothing in this one: taken, so that one set goes with any verb, and said */
+  readonly idle?: readonly OptionName[];
   readonly answers: string;
   /** what an option means to this verb, where that is not what the table says */
   readonly means?: Partial<Readonly<Record<OptionName, string>>>;
