@@ -17,7 +17,7 @@ export const optionTable = {
   months: { value: "6-8", help: "months it must hold in, as 6-8 or 6,7,8 (that of arrival)" },
   chemistry: { value: "NAME", help: "agm, gel, flooded or lfp; several with commas (agm,lfp)" },
   limit: { value: "N", help: "at most so many rows (10)" },
-  out: { value: "FILE", help: "write to this file, which must not be there yet" },
+  out: { value: "FILE", help: "write to this file, unless it holds something" },
   replace: { value: null, help: "write over the file of --out" },
   logo: { value: "FILE", help: "the workshop's own mark: PNG, JPEG or SVG, up to 200 kB" },
   date: { value: "YYYY-MM-DD", help: "the day printed on it (today)" },

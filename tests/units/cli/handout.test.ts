@@ -1,5 +1,5 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { devNull, tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { wordsOf } from "../handout/handover.ts";
@@ -57,7 +57,17 @@ describe("handout", { timeout: 60_000 }, () => {
     expect(readFileSync(out, "utf8")).toContain("<!doctype html>");
     const own = await stayput(["handout", file, "--out", file, "--replace", ...quick]);
     expect(own).toMatchObject({ code: 2, out: "" });
+    rmSync(out);
+    symlinkSync(file, out);
+    expect(await stayput(["handout", file, "--out", out, "--replace", ...quick])).toMatchObject({ code: 2, out: "" });
     expect(JSON.parse(readFileSync(file, "utf8"))).toEqual(job);
+  });
+
+  it("writes where there is nothing to lose: an empty file, or a device", async () => {
+    writeFileSync(out, "");
+    expect((await stayput(["handout", file, "--out", out, ...quick])).code).toBe(0);
+    expect(readFileSync(out, "utf8")).toContain("<!doctype html>");
+    expect((await stayput(["handout", file, "--out", devNull, ...quick])).code).toBe(0);
   });
 
   it("prints one setup under its own letter, and still looks at the others for the stage after", async () => {
@@ -87,6 +97,7 @@ describe("handout", { timeout: 60_000 }, () => {
     ["a day that is none", ["--date", "2026-02-30"], '--date: "2026-02-30" was given; accepted is a day as YYYY-MM-DD'],
     ["a tag that is none", ["--locale", "!!"], '--locale: "!!" was given; accepted is a language tag'],
     ["a logo that is not there", ["--logo", "/nowhere/logo.png"], "there is no such file"],
+    ["a directory", ["--out", tmpdir()], "it is a directory; a file is needed"],
     ["a directory that is not there", ["--out", "/nowhere/at/all.html"], "there is no such directory"],
     ["a directory to write to", ["--out", "/", "--replace"], "it is a directory"],
   ])("%s: exit 2, with the reason", async (_what, args, reason) => {

@@ -1,4 +1,5 @@
-import { writeFile } from "node:fs/promises";
+import type { Stats } from "node:fs";
+import { stat, writeFile } from "node:fs/promises";
 import { Misuse } from "../faults.ts";
 
 const reasons: Readonly<Record<string, string>> = {
@@ -14,14 +15,28 @@ const reasons: Readonly<Record<string, string>> = {
 };
 
 /**
- * Writes a file. Nothing is written over unless `replace` says so.
+ * Writes a file. A file that holds something is not written over unless `replace` says so; an empty one, or a device, has
+ * nothing to lose.
  * @throws Misuse that says why it cannot be written
  */
 export async function writeText(path: string, text: string, replace: boolean): Promise<void> {
   try {
-    await writeFile(path, text, { flag: replace ? "w" : "wx" });
+    await writeFile(path, text, { flag: replace || (await nothingToLose(path)) ? "w" : "wx" });
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code ?? "unknown";
     throw new Misuse(`--out: ${path.slice(0, 300)}: ${reasons[code] ?? `it cannot be written (${code})`}`);
   }
 }
+
+async function nothingToLose(path: string): Promise<boolean> {
+  const there = await found(path);
+  return there !== null && !(there.isFile() && there.size > 0);
+}
+
+/** Whether two paths lead to one file, by whatever links. */
+export async function isSameFile(one: string, other: string): Promise<boolean> {
+  const [a, b] = await Promise.all([found(one), found(other)]);
+  return a !== null && b !== null && a.dev === b.dev && a.ino === b.ino;
+}
+
+const found = (path: string): Promise<Stats | null> => stat(path).catch(() => null);

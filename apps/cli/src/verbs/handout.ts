@@ -1,23 +1,22 @@
 import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
-import { resolve } from "node:path";
 import type { Study, WiringAnswer } from "@stayput/sim";
 import { Misuse } from "../faults.ts";
 import { chosenSetups, notesFor, readJob, type JobRead } from "../io/readJob.ts";
 import { readLogo } from "../io/readLogo.ts";
 import { skiesOf } from "../io/skiesOf.ts";
-import { writeText } from "../io/writeText.ts";
+import { isSameFile, writeText } from "../io/writeText.ts";
 import type { Io } from "../io/streams.ts";
 import type { Options } from "../options.ts";
 import type { Run } from "./verb.ts";
 
 /**
- * The printed pages as one HTML file, to `--out` or else to standard output. A file that is there already is written over
+ * The printed pages as one HTML file, to `--out` or else to standard output. A file that holds something is written over
  * only with `--replace`, and the job's own never.
  */
 export const handoutVerb: Run = async ({ operands: [operand = "-"], options }, io) => {
   const { out, replace } = options;
-  if (out !== null && resolve(out) === resolve(operand)) throw new Misuse("--out: it is the job's own file");
+  if (out !== null && (await isSameFile(out, operand))) throw new Misuse("--out: it is the job's own file");
   const text = await written(operand, options, io);
   if (out === null) return text;
   await writeText(out, text, replace);
