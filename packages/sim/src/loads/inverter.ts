@@ -47,7 +47,7 @@ function unreachable({ peakEfficiency, idle_W, rated_W }: Inverter): string {
  * @param running_W the load while it runs, not its mean over the hour [W], 0 or more
  */
 export function inverterRunningLoss_W(inverter: Inverter, running_W: number): number {
-  mustLie("running_W", running_W, 0, 1e6);
+  mustLie("running_W", running_W, 0, 1e9); // more than all that a job may list
   const { a, b } = inverterCoefficients(inverter);
   return a * running_W + (b * running_W ** 2) / inverter.rated_W;
 }

@@ -35,6 +35,7 @@ describe("loss coefficients", () => {
       "inverter.rated_W must be more than 0, got NaN",
     );
     expect(() => inverterRunningLoss_W(inverter, -1)).toThrow("running_W must be 0 to");
+    expect(inverterRunningLoss_W(inverter, 6e8)).toBeGreaterThan(0); // as much as a job can list
   });
 });
 
