@@ -3,6 +3,7 @@ import { html, nothing, type PropertyValues, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { freshId, LightElement } from "../fields/lightElement.ts";
 import { savePng, saveSvg } from "./savePicture.ts";
+import { locale } from "../words/locale.ts";
 
 /** Any of the pictures: what it is drawn from is its own affair. */
 // eslint-disable-next-line @typescript-eslint/no-explicit-any -- the kind and its data are set together
@@ -70,13 +71,13 @@ export class BenchPicture extends LightElement {
       width_px: this.width_px,
       height_px: this.height_px,
       id: this.figureId,
-      locale: navigator.language,
+      locale: locale(),
     };
   }
 
   private plot(kind: AnyPicture): TemplateResult {
     const { stops } = kind.geometry(this.data, this.options);
-    const readout = this.at === null ? null : kind.readout(this.data, this.at, { locale: navigator.language });
+    const readout = this.at === null ? null : kind.readout(this.data, this.at, { locale: locale() });
     const text = readout === null ? "" : readoutText(readout);
     const index = this.at === null ? 0 : Math.max(0, nearestIndex(stops, this.at));
     return html`<div
@@ -118,7 +119,7 @@ export class BenchPicture extends LightElement {
       @toggle=${(event: Event) => (this.open = (event.target as HTMLDetailsElement).open)}
     >
       <summary>Its figures</summary>
-      ${this.open ? dataTable(kind.table(this.data, { locale: navigator.language })) : nothing}
+      ${this.open ? dataTable(kind.table(this.data, { locale: locale() })) : nothing}
     </details>`;
   }
 

@@ -12,6 +12,7 @@ import type { AnyPicture } from "./benchPicture.ts";
 import type { Slip } from "./longDesk.ts";
 import { sizeData } from "./pictures.ts";
 import { workingView } from "./workingView.ts";
+import { locale } from "../words/locale.ts";
 
 export interface SizeViewOptions {
   readonly host: HTMLElement;
@@ -128,11 +129,11 @@ function found(
 
 function pointRow(options: SizeViewOptions, point: SizePoint): TemplateResult {
   const { bank_Ah, array_W, chance, price, mass_kg } = point;
-  const number = (value: number | null) => (value === null ? "–" : sayNumber(value, navigator.language));
+  const number = (value: number | null) => (value === null ? "–" : sayNumber(value, locale()));
   return html`<tr>
     <th scope="row">${number(bank_Ah)} Ah</th>
     <td>${number(array_W)} W</td>
-    <td>${sayPercent(chance, navigator.language)}</td>
+    <td>${sayPercent(chance, locale())}</td>
     <td>${number(price)}</td>
     <td>${mass_kg === null ? "–" : `${number(mass_kg)} kg`}</td>
     <td>

@@ -23,6 +23,7 @@ import type { LongDesk } from "./longDesk.ts";
 import { chargeData, runData } from "./pictures.ts";
 import { sizeView } from "./sizeView.ts";
 import { workingView, type Input } from "./workingView.ts";
+import { locale } from "../words/locale.ts";
 
 /** Row 4: what the job comes to, always live. Computes nothing: it places what the worker answered. */
 @customElement("the-bench")
@@ -225,7 +226,7 @@ export class TheBench extends LightElement {
   private inputs(answer: ExplainAnswer, { study, place }: Read): Input[] {
     const { climate, trip } = study;
     const i = trip.month - 1;
-    const number = (value: number | undefined, digits = 1) => sayNumber(value ?? 0, navigator.language, digits);
+    const number = (value: number | undefined, digits = 1) => sayNumber(value ?? 0, locale(), digits);
     return [
       {
         name: "Place",
@@ -233,7 +234,7 @@ export class TheBench extends LightElement {
       },
       { name: "Sun on the flat, mean", value: `${number(climate.ghi_kWh_m2_day[i], 2)} kWh/m² a day` },
       { name: "Air by day and night, mean", value: `${number(climate.tmax_C[i])} and ${number(climate.tmin_C[i])} °C` },
-      { name: "Charge on arrival", value: sayPercent(trip.startCharge, navigator.language) },
+      { name: "Charge on arrival", value: sayPercent(trip.startCharge, locale()) },
       ...study.setups.map((setup) => ({
         name: setup.name,
         value: `${number(setup.bank.capacity_Ah)} Ah ${setup.bank.nominal_V} V, ${sayPercent(setup.bank.condition)} left; ${number(
@@ -259,7 +260,7 @@ const namesOf = (all: readonly { name: string; text: string }[], text: string): 
   [...new Set(all.filter((each) => each.text === text).map(({ name }) => name))].join(", ");
 
 const useInputs = ({ use_Wh_day, losses_Wh_day }: SetupAnswer): Input[] => [
-  { name: "All loads", value: `${sayNumber(use_Wh_day.total, navigator.language)} Wh a day` },
-  { name: "Of it lost in the inverter", value: `${sayNumber(losses_Wh_day.inverter, navigator.language)} Wh a day` },
-  { name: "Lost in charging", value: `${sayNumber(losses_Wh_day.charging, navigator.language)} Wh a day` },
+  { name: "All loads", value: `${sayNumber(use_Wh_day.total, locale())} Wh a day` },
+  { name: "Of it lost in the inverter", value: `${sayNumber(losses_Wh_day.inverter, locale())} Wh a day` },
+  { name: "Lost in charging", value: `${sayNumber(losses_Wh_day.charging, locale())} Wh a day` },
 ];

@@ -3,6 +3,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { working, type FigureId } from "../words/working.ts";
 import type { Slip } from "./longDesk.ts";
 import type { LongAnswer } from "../worker/askLong.ts";
+import { locale } from "../words/locale.ts";
 
 export interface Input {
   readonly name: string;
@@ -44,7 +45,7 @@ export const workingView = (id: FigureId, inputs: readonly Input[], sway: Sway |
 };
 
 /** To about three figures: a tenth of it shows. */
-const figure = (value: number): string => sayNumber(value, navigator.language, value < 10 ? 2 : value < 100 ? 1 : 0);
+const figure = (value: number): string => sayNumber(value, locale(), value < 10 ? 2 : value < 100 ? 1 : 0);
 
 const swayView = ({ slip, ask }: Sway): TemplateResult =>
   html`<h4>What moves it most</h4>
@@ -71,8 +72,8 @@ const swayView = ({ slip, ask }: Sway): TemplateResult =>
                       <th scope="row">${row.name}</th>
                       <td>${figure(row.now)} ${row.unit}</td>
                       <td>${figure(row.turned)} ${row.unit}</td>
-                      <td>${sayDays(row.p50Turned, slip.answer!.sway.horizon_days, navigator.language)}</td>
-                      <td>${saySigned(row.change_days, navigator.language, 1)}</td>
+                      <td>${sayDays(row.p50Turned, slip.answer!.sway.horizon_days, locale())}</td>
+                      <td>${saySigned(row.change_days, locale(), 1)}</td>
                     </tr>`,
                 )}
               </tbody>

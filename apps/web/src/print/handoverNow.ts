@@ -1,12 +1,13 @@
 import type { Handover } from "@stayput/handout";
 import type { PrintSettings } from "./printSettings.ts";
 import type { Answered } from "./toPrint.ts";
+import { locale } from "../words/locale.ts";
 
 /** Dated by this device's clock, in the browser's language, under the workshop's mark. */
 export const handoverNow = (answered: Answered, { logo }: PrintSettings): Handover => ({
   ...answered,
   date: today(),
-  locale: navigator.language,
+  locale: locale(),
   logo,
 });
 

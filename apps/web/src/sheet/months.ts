@@ -1,8 +1,9 @@
 import { sayMonth } from "@stayput/charts";
+import { locale } from "../words/locale.ts";
 
 /** Month names in the reader's language. */
 export const monthNames = (): string[] =>
-  Array.from({ length: 12 }, (_, month) => sayMonth(month + 1, navigator.language, "long"));
+  Array.from({ length: 12 }, (_, month) => sayMonth(month + 1, locale(), "long"));
 const longest = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 const two = (n: number): string => String(n).padStart(2, "0");
 

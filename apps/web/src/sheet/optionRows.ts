@@ -1,14 +1,13 @@
 import { sayChance, sayDays, sayNumber, sayRange, saySigned, sayWh } from "@stayput/charts";
 import type { ComparedSetup, ExplainAnswer, SetupAnswer } from "@stayput/sim";
 import type { Read } from "../worker/protocol.ts";
+import { locale } from "../words/locale.ts";
 
 export interface OptionRow {
   readonly name: string;
   readonly cells: readonly string[];
   readonly strong?: boolean;
 }
-
-const locale = (): string => navigator.language || "en";
 
 /** What is compared, a row each; refill hours come with the comparison. */
 export function optionRows(read: Read, answer: ExplainAnswer, compared: readonly ComparedSetup[]): OptionRow[] {

@@ -1,6 +1,7 @@
 import { sayChance, sayDays, sayDaysShort, sayMonth, sayPercent } from "@stayput/charts";
 import type { ExplainAnswer, SetupAnswer } from "@stayput/sim";
 import type { Read } from "../worker/protocol.ts";
+import { locale } from "./locale.ts";
 
 /** What a customer is told: one sentence for what is fitted, then a short one for each proposal. */
 export interface Said {
@@ -10,8 +11,6 @@ export interface Said {
   /** for the top edge of a phone */
   readonly short: string;
 }
-
-const locale = (): string => navigator.language || "en";
 
 export function sentence(answer: ExplainAnswer, { place, study }: Read): Said {
   const [first, ...others] = answer.setups;
