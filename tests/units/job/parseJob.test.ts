@@ -297,6 +297,14 @@ describe("several faults", () => {
     expect(lines[0]).toBe(4);
   });
 
+  it("are not made more by what is missing itself", () => {
+    const faults = faultsOf((job) => {
+      delete job["loads"];
+      for (const setup of job["setups"]) Object.assign(setup, { loads: { drop: ["fan"] }, runs: [] });
+    });
+    expect(faults.map(({ path }) => path)).toEqual(["loads"]);
+  });
+
   it("are counted past 500", () => {
     const faults = faultsOf((job) => (job["loads"] = Array(900).fill({ id: "x" })));
     expect(faults.at(-1)!.message).toMatch(/^and \d+ more faults$/);

@@ -29,7 +29,10 @@ function setupFaults(job: unknown, setup: Part, jobLoads: readonly string[]): Fo
   const added = parts(job, ...setup.keys, "loads", "add");
   const kept = jobLoads.filter((id) => !dropped.includes(id));
   const here = [...kept, ...idsOf(added)];
-  const drops = dropped.flatMap((id, i) => missing([...setup.keys, "loads", "drop", i], id, jobLoads, "the job"));
+  const known = Array.isArray(at(job, ["loads"])); // else that is the fault, and not each load that it lacks
+  const drops = !known
+    ? []
+    : dropped.flatMap((id, i) => missing([...setup.keys, "loads", "drop", i], id, jobLoads, "the job"));
   const runs = parts(job, ...setup.keys, "runs").flatMap((run) =>
     "load" in run.fields ? missing([...run.keys, "load"], run.fields["load"], here, "this setup") : [],
   );
