@@ -8,6 +8,7 @@ export type { LoadInJob } from "./schema/load.ts";
 export type { PlaceInJob } from "./schema/place.ts";
 export type { Dimension } from "./schema/leaf.ts";
 export type { Fault } from "./faults/fault.ts";
+export { loadNearestPlaces, type NearestPlaces } from "./faults/noSuchPlace.ts";
 export { parseJob, type ParsedJob, type ParseOptions, type Refused } from "./parseJob.ts";
 export { LONGEST_TEXT, parseJobText } from "./text/parseJobText.ts";
 export type { WordsContext } from "./words/context.ts";

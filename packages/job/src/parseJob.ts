@@ -1,6 +1,7 @@
 import { crossFaults } from "./checks/index.ts";
 import type { Fault, Found, Keys } from "./faults/fault.ts";
 import { finish } from "./faults/finish.ts";
+import type { NearestPlaces } from "./faults/noSuchPlace.ts";
 import { fromIssues } from "./faults/fromIssues.ts";
 import { guard } from "./faults/guard.ts";
 import { jobSchema, type Job } from "./schema/job.ts";
@@ -24,10 +25,12 @@ export interface Refused {
   readonly needsWords?: true;
 }
 
-/** How to read words, and where lines are known. */
+/** How to read words and look places up, and where lines are known. */
 export interface ParseOptions {
   /** reads "3 A" and the like; `words` of @stayput/job/quantities. Without one, such a value is a fault. */
   readonly words?: WordsReader;
+  /** looks places up; `loadNearestPlaces()` of @stayput/job. Without it a place that is not there is told by `resolve`. */
+  readonly nearestPlaces?: NearestPlaces;
   /** the line on which a path stands, where there is a text */
   readonly lineOf?: (keys: Keys) => number | undefined;
 }
@@ -48,7 +51,8 @@ export function parseJob(value: unknown, options: ParseOptions = {}): ParsedJob 
   if (!current.ok) return refuse([current.fault], value);
   const read = readWords(jobSchema, current.value, options.words);
   const parsed = jobSchema.safeParse(read.value);
-  const found = [...read.faults, ...shapeFaults(parsed.error?.issues ?? [], read), ...crossFaults(read.value)];
+  const crossed = crossFaults(read.value, options.nearestPlaces);
+  const found = [...read.faults, ...shapeFaults(parsed.error?.issues ?? [], read), ...crossed];
   if (found.length > 0 || !parsed.success) {
     const needsWords = options.words === undefined && read.faults.length > 0;
     return { ...refuse(found, read.value), ...(needsWords ? { needsWords } : {}) };

@@ -55,6 +55,8 @@ describe("an invalid job", { timeout: 60_000 }, () => {
   it("has all its faults told at once, each with its line", async () => {
     const bad = {
       ...job,
+      place: { id: "za-upingtn" },
+      match: [{ flatOnMorning: 0, place: { id: "na-windhoeck" } }],
       trip: { arrive: "13-40", nights: -1 },
       loads: [{ ...job.loads[0], watts: "many" }],
       colour: 1,
@@ -62,6 +64,8 @@ describe("an invalid job", { timeout: 60_000 }, () => {
     const { code, err } = await stayput(["check", "-"], JSON.stringify(bad, null, 2));
     expect(code).toBe(1);
     for (const path of ["trip.arrive", "trip.nights", "loads[0].watts", "colour"]) expect(err).toContain(path);
+    expect(err).toMatch(/place\.id: there is no place "za-upingtn"; the nearest are za-upington /);
+    expect(err).toMatch(/match\[0\]\.place\.id: there is no place "na-windhoeck"; the nearest are na-windhoek /);
     expect(
       err
         .trim()

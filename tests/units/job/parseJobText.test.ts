@@ -2,7 +2,7 @@
 import { LONGEST_TEXT, parseJobText, readJobText } from "@stayput/job";
 import { words } from "@stayput/job/quantities";
 import { describe, expect, it } from "vitest";
-import { changed, demo } from "./helpers.ts";
+import { changed, demo, type Loose } from "./helpers.ts";
 
 const only = (text: string): string => {
   const read = parseJobText(text);
@@ -104,5 +104,39 @@ describe("values in words", () => {
     expect(!other.ok && other.faults[0]!.message).toMatch(
       /"3 kg" was given; accepted is a running draw in watts or amps/,
     );
+  });
+});
+
+describe("readJobText looks places up", () => {
+  const lost = (change: (job: Loose) => void) =>
+    readJobText(
+      changed((job) => {
+        job["place"].id = "au-charlevile";
+        change(job);
+      }),
+    );
+
+  it("and tells one that is not there with the other faults, in the order of the file, with its line", async () => {
+    const read = await lost((job) => Object.assign(job, { title: "", payload_kg: -1 }));
+    expect(!read.ok && read.faults.map(({ path }) => path)).toEqual(["title", "place.id", "payload_kg"]);
+    const at = changed((job) => (job["place"].id = "au-charlevile"))
+      .split("\n")
+      .findIndex((row) => row.includes("au-charlevile"));
+    expect(!read.ok && read.faults[1]).toMatchObject({ given: '"au-charlevile"', line: at + 1 });
+    expect(!read.ok && read.faults[1]!.message).toMatch(/no place "au-charlevile"; the nearest are au-charleville /);
+  });
+
+  it("where that is the only fault too, and where values are in words", async () => {
+    const alone = await lost(() => undefined);
+    expect(!alone.ok && alone.faults.map(({ path }) => path)).toEqual(["place.id"]);
+    const spoken = await lost((job) => (job["loads"][1].watts = "3 kg"));
+    expect(!spoken.ok && spoken.faults.map(({ path }) => path)).toEqual(["place.id", "loads[1].watts"]);
+  });
+
+  it("but says of what can be no id only that", async () => {
+    for (const id of ["", "x".repeat(15_000), 7]) {
+      const read = await lost((job) => (job["place"].id = id));
+      expect(!read.ok && read.faults.map(({ accepted }) => accepted)).toEqual(["the id of a place in the catalogue"]);
+    }
   });
 });

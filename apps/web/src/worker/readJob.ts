@@ -1,4 +1,4 @@
-import { parseJob, resolve, type Fault, type WordsReader } from "@stayput/job";
+import { loadNearestPlaces, parseJob, resolve, type Fault, type WordsReader } from "@stayput/job";
 import { chemistries, darkHours } from "@stayput/sim";
 import type { Read } from "./protocol.ts";
 
@@ -11,10 +11,12 @@ async function loadWords(): Promise<void> {
 
 /** A job as typed: checked, its words read, its place looked up, every default filled in; or every fault. */
 export async function readJob(typed: unknown): Promise<Read | { readonly faults: readonly Fault[] }> {
-  let parsed = parseJob(typed, words === undefined ? {} : { words });
+  const nearestPlaces = await loadNearestPlaces();
+  const parsedNow = () => parseJob(typed, { nearestPlaces, ...(words === undefined ? {} : { words }) });
+  let parsed = parsedNow();
   if (!parsed.ok && parsed.needsWords === true) {
     await loadWords();
-    parsed = parseJob(typed, words === undefined ? {} : { words });
+    parsed = parsedNow();
   }
   if (!parsed.ok) return { faults: parsed.faults };
   const resolved = await resolve(parsed.job);

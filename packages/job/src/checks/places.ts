@@ -1,11 +1,19 @@
 import { asFields, asList } from "../faults/at.ts";
 import type { Found } from "../faults/fault.ts";
+import { noSuchPlace, type NearestPlaces } from "../faults/noSuchPlace.ts";
+import { namedPlace } from "../schema/place.ts";
 import { part, parts, type Part } from "./read.ts";
 
-/** In a climate given whole, each month's maximum is at least its minimum. */
-export function placeFaults(job: unknown): Found[] {
+/** In a climate given whole, each month's maximum is at least its minimum; a place by its id is one that there is. */
+export function placeFaults(job: unknown, nearestPlaces?: NearestPlaces): Found[] {
   const places = [part(job, "place"), ...parts(job, "match").map(({ keys }) => part(job, ...keys, "place"))];
-  return places.flatMap((place) => (place === null ? [] : crossed(place)));
+  return places.flatMap((place) => (place === null ? [] : [...crossed(place), ...unknown(place, nearestPlaces)]));
+}
+
+function unknown({ keys, fields }: Part, nearestPlaces?: NearestPlaces): Found[] {
+  const id = namedPlace.shape.id.safeParse(fields["id"]);
+  const nearest = id.success ? nearestPlaces?.(id.data) : null;
+  return id.success && nearest ? [noSuchPlace([...keys, "id"], id.data, nearest)] : [];
 }
 
 function crossed({ keys, fields }: Part): Found[] {

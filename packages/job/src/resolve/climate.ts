@@ -1,5 +1,5 @@
 import type { Climate } from "@stayput/sim";
-import { oneLine } from "../faults/show.ts";
+import { loadNearestPlaces } from "../faults/noSuchPlace.ts";
 import type { PlaceInJob } from "../schema/place.ts";
 
 /** A place as people know it. */
@@ -44,9 +44,9 @@ export async function findClimate(place: PlaceInJob): Promise<ClimateFound | NoS
 }
 
 async function namedClimate(id: string): Promise<ClimateFound | NoSuchPlace> {
-  const { climateOf, findPlace, nearestNames, placeNotes } = await import("@stayput/catalogue/places");
+  const { climateOf, findPlace, placeNotes } = await import("@stayput/catalogue/places");
   const place = findPlace(id);
-  if (place === undefined) return { id, nearest: nearestNames(id, 5) };
+  if (place === undefined) return { id, nearest: (await loadNearestPlaces())(id) ?? [] };
   const climate = climateOf(place);
   return { place: { id, name: place.name, ...pointOf(climate) }, climate, notes: placeNotes(place) };
 }
@@ -69,9 +69,4 @@ function clockNotes({ longitude, utcOffset_h }: Whole, used_h: number | null): s
 const pointOf = ({ latitude_deg, longitude_deg }: Climate): Pick<PlaceFound, "latitude_deg" | "longitude_deg"> => ({
   latitude_deg,
   longitude_deg,
-});
-
-export const noSuchPlace = ({ id, nearest }: NoSuchPlace): { accepted: string; says: string } => ({
-  accepted: "the id of a place of the catalogue",
-  says: `there is no place ${oneLine(id)}; the nearest are ${nearest.join(", ")}`,
 });

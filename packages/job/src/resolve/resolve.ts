@@ -1,9 +1,9 @@
 import type { Climate, Study, Trip } from "@stayput/sim";
 import type { Fault, Found, Keys } from "../faults/fault.ts";
 import { finish } from "../faults/finish.ts";
-import { show } from "../faults/show.ts";
+import { noSuchPlace } from "../faults/noSuchPlace.ts";
 import type { Job } from "../schema/job.ts";
-import { findClimate, noSuchPlace, type ClimateFound, type NoSuchPlace, type PlaceFound } from "./climate.ts";
+import { findClimate, type ClimateFound, type NoSuchPlace, type PlaceFound } from "./climate.ts";
 import { arrival } from "./month.ts";
 import { resolveSetup } from "./setup.ts";
 
@@ -73,7 +73,7 @@ export async function findClimates(job: Job): Promise<JobClimates | { readonly f
 
 function placeFaults(keys: Keys, found: ClimateFound | NoSuchPlace | null): Found[] {
   if (found === null || !("nearest" in found)) return [];
-  return [{ keys, given: show(found.id), ...noSuchPlace(found) }];
+  return [noSuchPlace(keys, found.id, found.nearest)];
 }
 
 /** The same without waiting, for climates that are at hand. */
