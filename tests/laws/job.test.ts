@@ -1,5 +1,6 @@
 import { packJob, parseJob, parseJobText, resolve, toJobText, unpackJob, type Fault, type Job } from "@stayput/job";
 import { words } from "@stayput/job/quantities";
+import { explain, roundTheYear, wiring } from "@stayput/sim";
 import fc from "fast-check";
 import { afterAll, describe, expect, it, vi } from "vitest";
 import { anyJob, anyJobInput } from "./arbitraries/job.ts";
@@ -69,6 +70,20 @@ describe("valid jobs", () => {
         resolved.study.setups.forEach((setup, i) => expect(loadIds(setup)).toEqual(expectedIds(job, i)));
       }),
       runs(100),
+    );
+  });
+
+  it("can be answered, whatever is asked: what parses is never refused by the simulation", async () => {
+    await fc.assert(
+      fc.asyncProperty(anyJob, async (job) => {
+        const resolved = await resolve(job);
+        if (!resolved.ok) throw new Error(resolved.faults[0]?.message);
+        const { study } = resolved;
+        const one = { seed: 1, draws: 1 };
+        const answers = [explain(study, { skies: one }), roundTheYear(study, one), wiring(study.setups, () => 20)];
+        for (const answer of answers) expect(numbers(answer).every(Number.isFinite)).toBe(true);
+      }),
+      runs(30),
     );
   });
 });

@@ -109,6 +109,8 @@ export const solarChargerDefaults = {
   kind: "mppt",
   /** next size up in steps of this [A] (chosen) */
   step_A: 5,
+  /** no larger one can be given either [A] */
+  most_A: 1000,
 } as const;
 
 export const compressorDefaults = {

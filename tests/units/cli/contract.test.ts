@@ -218,6 +218,13 @@ describe("the verbs that answer a job in text and JSON", { timeout: 60_000 }, ()
     expect((await stayput(["size", file, ...asked])).out).toMatch(/^> {2}lithium/m);
   });
 
+  it("size says nothing of a charger where no panels are asked", async () => {
+    const idle = JSON.stringify({ ...job, loads: [] });
+    const { out } = await stayput(["size", "-", "--draws", "5"], idle);
+    expect(out).toMatch(/with no panels/);
+    expect(out).not.toMatch(/charger of/);
+  });
+
   it("year says in which months each setup is good, and says every month once", async () => {
     const { code, out, err } = await stayput(["year", file, "--draws", "10"]);
     expect({ code, err }).toEqual({ code: 0, err: "" });

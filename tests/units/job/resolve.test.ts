@@ -1,6 +1,6 @@
 /* eslint-disable @typescript-eslint/no-unsafe-call -- jobs are spoilt here on purpose */
 import { findClimates, parseJobText, resolve, resolveWith, type Job } from "@stayput/job";
-import type { Study } from "@stayput/sim";
+import { explain, type Study } from "@stayput/sim";
 import { describe, expect, it } from "vitest";
 import { changed, demo, type Loose } from "./helpers.ts";
 
@@ -83,6 +83,16 @@ describe("resolve", () => {
       "As it came: an MPPT charger of 25 A is assumed, large enough not to limit the panels.",
       "As it came: nothing charges the bank while driving.",
     ]);
+  });
+
+  it("assumes no larger charger than could be given", async () => {
+    const { study, notes } = await resolved((job) => {
+      job["setups"][0].arrays = [{ watts: 20_000 }];
+      delete job["setups"][0].solarCharger;
+    });
+    expect(study.setups[0]!.solarCharger).toEqual({ kind: "mppt", rated_A: 1000 });
+    expect(notes).toContain("As it came: an MPPT charger of 1000 A is assumed, the largest there is.");
+    expect(explain(study, { skies: { seed: 1, draws: 1 } }).setups).toHaveLength(study.setups.length);
   });
 
   it("warns of panels without a charger and of volts that cannot charge", async () => {

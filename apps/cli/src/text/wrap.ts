@@ -4,12 +4,14 @@ import { cut } from "./cut.ts";
 /** The widest line of text output, in columns. */
 export const WIDTH = 80;
 
-/** A paragraph broken between words at 80 columns; lines after the first are set in by `hang` spaces. */
+/** A paragraph broken between words at 80 columns, a figure kept with its percent sign; lines after the first are set in by `hang` spaces. */
 export function wrap(paragraph: string, { first = "", hang = 0 } = {}): string[] {
   const lines: string[] = [];
   let line = first;
   let empty = true;
-  for (const word of paragraph.split(/\s+/u).flatMap((long) => pieces(long, WIDTH - Math.max(hang, first.length)))) {
+  for (const word of paragraph
+    .split(/\s+(?!%)/u)
+    .flatMap((long) => pieces(long, WIDTH - Math.max(hang, first.length)))) {
     if (!empty && stringWidth(line) + 1 + stringWidth(word) > WIDTH) {
       lines.push(line);
       line = " ".repeat(hang);

@@ -49,7 +49,7 @@ export interface SizeDocument extends DocumentHead, SizeAnswer {
   readonly setup: string;
   readonly draws: number;
   readonly seed: number;
-  /** the handbook's arithmetic beside the pick, or beside the nearest; null where there is neither, and in polar night */
+  /** the handbook's arithmetic beside the pick, or beside the nearest; null where there is neither, or it gives no size */
   readonly handbook: CrossCheckAnswer | null;
 }
 

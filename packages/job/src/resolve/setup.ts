@@ -44,10 +44,12 @@ function resolveCharger({ arrays, solarCharger, bank }: SetupInJob, note: Note):
   if (arrays.length === 0) return solarCharger ?? null;
   if (solarCharger === null) note("it has panels but no solar charger, so they charge nothing");
   if (solarCharger !== undefined) return solarCharger;
-  const { kind, step_A } = solarChargerDefaults;
+  const { kind, step_A, most_A } = solarChargerDefaults;
   const watts = arrays.reduce((sum, array) => sum + array.watts, 0);
-  const rated_A = Math.ceil(watts / bank.nominal_V / step_A) * step_A;
-  note(`an MPPT charger of ${rated_A} A is assumed, large enough not to limit the panels`);
+  const unlimited_A = Math.ceil(watts / bank.nominal_V / step_A) * step_A;
+  const rated_A = Math.min(unlimited_A, most_A);
+  const why = rated_A === unlimited_A ? "large enough not to limit the panels" : "the largest there is";
+  note(`an MPPT charger of ${rated_A} A is assumed, ${why}`);
   return { kind, rated_A };
 }
 

@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { arrayDefaults, bankDefaults, feedDefaults, inverterDefaults } from "../defaults.ts";
+import { arrayDefaults, bankDefaults, feedDefaults, inverterDefaults, solarChargerDefaults } from "../defaults.ts";
 import { kinds, choice, fields, id, line, list, plain, quantity, whole } from "./leaf.ts";
 import { load } from "./load.ts";
 import { path, run } from "./path.ts";
@@ -52,7 +52,7 @@ export const array = fields("A solar array", {
 
 export const solarCharger = fields("The solar charger", {
   kind: choice("What it does with the panel's volts", ["mppt", "pwm"]),
-  rated_A: quantity("Output rating", "current_A", 1, 1000),
+  rated_A: quantity("Output rating", "current_A", 1, solarChargerDefaults.most_A),
 });
 
 const alternator = fields("What is known of the alternator", {

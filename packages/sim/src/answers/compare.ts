@@ -60,7 +60,7 @@ function compared(tally: Tally, first: Tally | null, payload_kg: number | null):
     days: answer.days,
     reserveDays: answer.reserveDays,
     chanceOfLasting: answer.chanceOfLasting,
-    flattenedBy: answer.use_Wh_day.byLoad[0] ?? null,
+    flattenedBy: answer.use_Wh_day.byLoad.find(({ Wh_day }) => Wh_day > 0) ?? null,
     use_Wh_day: answer.use_Wh_day.total,
     sun_Wh_day: answer.sun_Wh_day,
     refill_h: refillHours(tally.setupPlan),

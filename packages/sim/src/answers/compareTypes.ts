@@ -22,7 +22,7 @@ export interface ComparedSetup {
   readonly days: Autonomy;
   readonly reserveDays: Autonomy;
   readonly chanceOfLasting: number;
-  /** what takes most of it */
+  /** what takes most of it; null where nothing draws on the bank */
   readonly flattenedBy: LoadUse | null;
   readonly use_Wh_day: number;
   readonly sun_Wh_day: SetupAnswer["sun_Wh_day"];

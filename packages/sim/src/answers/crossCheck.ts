@@ -19,6 +19,9 @@ import {
 import { holdPair } from "./holdPair.ts";
 import { makeTrial } from "./trial.ts";
 
+/** Largest bank that the simulation takes, and so could hold to the trip [Ah]. */
+const mostBank_Ah = 100_000;
+
 /** Fewer skies than elsewhere: two chances beside one another, told in words. */
 const crossCheckSkies: Skies = { seed: 1, draws: 100 };
 
@@ -45,7 +48,8 @@ export interface CrossCheckAnswer {
 /**
  * The handbook's arithmetic for a setup's loads in the month of arrival, beside a size that the simulation found.
  * @param autonomy_days days without any sun that the handbook is asked to carry
- * @returns null in polar night: the handbook's array stands on the sun of the month, and there is none
+ * @returns null where the handbook has no size to give: in polar night, since its array stands on the sun of the month, and
+ * for more use than a bank can carry
  * @throws RangeError naming the field, what was given and what is accepted
  */
 export function crossCheck(
@@ -74,6 +78,7 @@ export function crossCheck(
     derates: handbookDerates,
   };
   const handbook = handbookSize(inputs);
+  if (handbook.bank_Ah > mostBank_Ah) return null;
   const { bank_Ah, array_W } = simulated;
   const trial = makeTrial(study, setup, study.trip.month, study.trip.nights, skies);
   const hold = (Ah: number, watts: number) => holdPair(trial, setup, inputs, simulated.chemistry, Ah, watts);

@@ -58,8 +58,8 @@ export function handbookSize(inputs: HandbookInputs): HandbookSize {
 }
 
 function checkInputs(inputs: HandbookInputs): void {
-  mustLie("dc_Wh_day", inputs.dc_Wh_day, 0, 1e6);
-  mustLie("ac_Wh_day", inputs.ac_Wh_day, 0, 1e6);
+  mustLie("dc_Wh_day", inputs.dc_Wh_day, 0, 1e12);
+  mustLie("ac_Wh_day", inputs.ac_Wh_day, 0, 1e12);
   mustLie("nominal_V", inputs.nominal_V, 6, 120);
   mustLie("autonomy_days", inputs.autonomy_days, 0.1, 60);
   mustLie("sun_h_day", inputs.sun_h_day, handbookLeastSun_h, 12);

@@ -24,3 +24,8 @@ it("keeps every character but spaces, in order, and no line is too wide", () => 
     ),
   );
 });
+
+it("keeps a figure with its percent sign", () => {
+  const before = "x".repeat(76);
+  expect(wrap(`${before} 62 % of it`)).toEqual([before, "62 % of it"]);
+});

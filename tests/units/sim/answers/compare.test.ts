@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { compare } from "../../../../packages/sim/src/answers/compare.ts";
 import { sayGain } from "../../../../packages/sim/src/answers/compareSaid.ts";
 import { roundTheYear } from "../../../../packages/sim/src/answers/roundTheYear.ts";
+import { lamp } from "../../../fixtures/loads.ts";
 import { lithium, openCamp, setup, study, twoAgm } from "../../../fixtures/stays.ts";
 
 const gain = { p10_days: 1, p50_days: 2.14, p90_days: 4, mean_days: 2, least_days: 0.78, atLeast: false };
@@ -34,6 +35,15 @@ describe("compare", () => {
     ],
   ])("says a gain in words: %j", (change, sentence) => {
     expect(said(change)).toBe(sentence);
+  });
+
+  it("names what takes most, and nothing where nothing draws", () => {
+    const byNothing = setup(twoAgm, 300, [{ ...lamp, watts: 0 }]);
+    const [used, idle] = compare(study([setup(twoAgm, 300), { ...byNothing, id: "b" }]), {
+      skies: { seed: 1, draws: 3 },
+    }).setups;
+    expect(used!.flattenedBy!.id).toBe("fridge");
+    expect(idle!.flattenedBy).toBeNull();
   });
 
   it("takes payload, price and mass from the setup", () => {

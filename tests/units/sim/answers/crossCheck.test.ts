@@ -94,10 +94,13 @@ describe("crossCheck", () => {
     expect(ask(100, 150).said[1]).not.toContain("shade");
   });
 
-  it("has no handbook's answer in polar night", () => {
+  it("has no handbook's answer in polar night, and for more use than a bank can carry", () => {
     const far: Climate = { ...dryTropics, latitude_deg: 71, ghi_kWh_m2_day: dryTropics.ghi_kWh_m2_day.map(() => 0) };
     const asked = study([], { ...openCamp, month: 12, day: 15 }, far);
     expect(crossCheck(asked, setup(twoAgm, 300), { chemistry: "agm", bank_Ah: 200, array_W: 300 }, 3)).toBeNull();
+    const oven = { ...lamp, id: "oven", watts: 20_000, count: 100, use: [{ from: 0, to: 24, duty: 1, everyDays: 1 }] };
+    const pair = { chemistry: "agm", bank_Ah: 100, array_W: 100 } as const;
+    expect(crossCheck(study([]), setup(twoAgm, 300, [oven]), pair, 3)).toBeNull();
   });
 
   it.each([
