@@ -84,14 +84,14 @@ describe.each(["family-caravan", "bush-camper"] as const)("%s, printed", (demo) 
     const { job, explained } = handover;
     for (const part of [job.title, job.customer.name, job.workshop.name, "2 November 2026"])
       expect(first).toContain(part);
-    expect(first).toMatch(/parked at \w+ in \w+ it lasts [\d.]+ days, flat on day \d+ about \d\d:\d0/);
+    expect(first).toMatch(/parked at \w+ in \w+ it lasts [\d.]+ days, flat (in|after) night \d+ about \d\d:\d0/);
     expect(first).toContain("days from arrival at 15:00; nights shaded"); // drawn in the picture
     expect(first).toContain(`${explained.nights} nights`);
     for (const { name } of explained.setups) expect(first).toContain(name);
     for (const { price } of job.setups.filter((setup) => setup.price > 0))
       expect(first).toContain(price.toLocaleString("en-AU"));
     expect(first).toMatch(/[+−]\d+ kg/);
-    expect(first).toMatch(/With no sun at all A is down to its reserve on day \d/);
+    expect(first).toMatch(/With no sun at all A is down to its reserve (in|after) night \d/);
     expect(first).toContain("A fridge goes off only when it is empty.");
     expect(first).toContain("SSE Release 6.0");
     expect(first).toContain("Deutscher Wetterdienst");

@@ -66,7 +66,7 @@ describe("the printed pages", () => {
       expect(part).toBeTruthy();
       expect(first).toContain(part);
     }
-    expect(first).toMatch(/parked at \w+ in \w+ it lasts [\d.]+ days, flat on day \d+ about \d\d:\d0/);
+    expect(first).toMatch(/parked at \w+ in \w+ it lasts [\d.]+ days, flat (in|after) night \d+ about \d\d:\d0/);
     expect(first).toContain("days from arrival at 15:00; nights shaded"); // drawn in the picture
     for (const { name } of job.setups) expect(first).toContain(name);
     expect(first).toContain("eight skies in ten");

@@ -63,16 +63,16 @@ it("reads a value between two hours, and none where there is none", () => {
 it("says the cut-off and the food's hour in words on the picture, in the summary and in the table", () => {
   const picture = one(2.57);
   const saved = toSvgText(chargeChart(picture, { width_px: 700, height_px: 300 }), "light");
-  expect(saved).toContain("flat day 3, 04:40");
+  expect(saved).toContain("flat night 3, 04:40");
   expect(saved).toContain("food past 5 °C at 05:40");
-  expect(plain(chargeSummary(picture))).toBe("How long it lasts: Now lasts 2.6 days, flat day 3, 04:40.");
+  expect(plain(chargeSummary(picture))).toBe("How long it lasts: Now lasts 2.6 days, flat night 3, 04:40.");
   expect(chargeTable(picture).rows[0]?.slice(0, 7)).toEqual([
     "Now",
     "2.6",
     "2.6",
     "2.6",
-    "day 3, 04:40",
-    "day 3, 05:40",
+    "night 3, 04:40",
+    "night 3, 05:40",
     "50%",
   ]);
 });

@@ -81,12 +81,17 @@ const minutesOf = (days: number, arrival_h: number): number => Math.round((arriv
 export const sayHourOf = (days: number, arrival_h = 15): string => sayClock(minutesOf(days, arrival_h) / 60);
 
 /**
- * A moment so many days after arrival, by calendar day: the day of arrival is "arrival day", the day after it day 1,
- * so that "day 3, 04:40" is the third morning.
+ * A moment so many days after arrival, by the nights of the trip, which is how one counts when camped and how the shaded
+ * nights of a chart are counted: "night 3, 23:50" and "night 3, 04:40" are of the third night, "after night 3, 08:10" is
+ * the morning that follows. A night is counted from 18:00 to 06:00.
  */
 export function sayMoment(days: number, arrival_h = 15): string {
-  const day = Math.floor(minutesOf(days, arrival_h) / 1440);
-  return `${day === 0 ? "arrival day" : `day ${day}`}, ${sayHourOf(days, arrival_h)}`;
+  const minutes = minutesOf(days, arrival_h);
+  const midnights = Math.floor(minutes / 1440);
+  const hour = (minutes - midnights * 1440) / 60;
+  const night = hour >= 18 ? midnights + 1 : midnights;
+  const dark = hour >= 18 || hour < 6;
+  return `${night === 0 ? "arrival day" : `${dark ? "" : "after "}night ${night}`}, ${sayHourOf(days, arrival_h)}`;
 }
 
 const list = /* @__PURE__ */ new Intl.ListFormat("en-GB", { type: "conjunction" });

@@ -49,5 +49,8 @@ export const monthDaySaid = (month: number, day: number, locale: string): string
     new Date(Date.UTC(2024, month - 1, day)),
   );
 
-/** A moment so many days after arrival, to stand in a sentence: "on day 2 about 23:50". */
-export const momentSaid = (days: number): string => `on ${sayMoment(days).replace(", ", " about ")}`;
+/** A moment so many days after arrival, to stand in a sentence: "in night 3 about 23:50", "after night 3 about 08:10". */
+export function momentSaid(days: number): string {
+  const said = sayMoment(days).replace(", ", " about ");
+  return said.startsWith("night") ? `in ${said}` : said.startsWith("arrival") ? `on ${said}` : said;
+}

@@ -40,15 +40,23 @@ describe("days", () => {
 });
 
 describe("moments", () => {
-  // arrival at 15:00: 2.57 days is 61.68 h, so 04:40 on the third morning
+  // arrival at 15:00: 2.57 days is 61.68 h, so 04:40 towards the third morning
   it.each([
-    [2.57, "day 3, 04:40"],
+    [2.57, "night 3, 04:40"],
+    [2.37, "night 3, 23:50"],
+    [2.12, "after night 2, 17:50"],
+    [2.125, "night 3, 18:00"],
+    [2.63, "after night 3, 06:10"],
     [0, "arrival day, 15:00"],
-    [0.3749, "day 1, 00:00"],
-    [0.37, "arrival day, 23:50"],
-    [1, "day 1, 15:00"],
+    [0.3749, "night 1, 00:00"],
+    [0.37, "night 1, 23:50"],
+    [1, "after night 1, 15:00"],
   ])("%s days is %s", (days, said) => expect(sayMoment(days)).toBe(said));
-  it("takes another hour of arrival", () => expect(sayMoment(0.5, 10)).toBe("arrival day, 22:00"));
+  it("takes another hour of arrival", () => {
+    expect(sayMoment(0.5, 10)).toBe("night 1, 22:00");
+    expect(sayMoment(0.1, 1)).toBe("arrival day, 03:20");
+    expect(sayMoment(0.75, 1)).toBe("night 1, 19:00");
+  });
   it("says the hour alone", () => expect(sayHourOf(2.57)).toBe("04:40"));
   it.each([
     [0, "00:00"],

@@ -49,8 +49,9 @@ describe("figures on paper", () => {
   ])("driving for %s: %s", (hours, said) => expect(plain(drivingSaid(hours, "en"))).toBe(said));
 
   it("a moment stands in a sentence", () => {
-    expect(momentSaid(2.37)).toBe("on day 2 about 23:50");
-    expect(momentSaid(0.2)).toBe("on arrival day about 19:50");
+    expect(momentSaid(2.37)).toBe("in night 3 about 23:50");
+    expect(momentSaid(0.05)).toBe("on arrival day about 16:10");
+    expect(momentSaid(4.67)).toBe("after night 5 about 07:00");
   });
 
   it("a day in the reader's words", () => {

@@ -33,7 +33,7 @@ describe("the short of it", () => {
   it("says how long, how sure and what takes most", () => {
     const { lasts, why, better } = headline(told({ ...lasting(1.84, 2.37, 2.76, 0.055), use_Wh_day: fridge }));
     expect(plain(lasts)).toBe(
-      "As it came: parked at Charleville in November it lasts 2.4 days, flat on day 2 about 23:50; 1.8 to 2.8 days under eight skies in ten.",
+      "As it came: parked at Charleville in November it lasts 2.4 days, flat in night 3 about 23:50; 1.8 to 2.8 days under eight skies in ten.",
     );
     expect(plain(why)).toBe("Of trips like this one, 6 in 100 last all 6 nights. Biggest user: Fridge, 82% of it all.");
     expect(better).toBeNull();
