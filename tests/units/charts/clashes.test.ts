@@ -5,7 +5,7 @@ import type { Picture } from "@stayput/charts";
 import * as any from "./anyPicture.ts";
 import { clashes } from "./textBoxes.ts";
 
-const widths = fc.constantFrom(340, 519, 560, 700, 1100);
+const widths = fc.constantFrom(340, 366, 480, 519, 560, 627, 700, 1100);
 
 /** No words on other words, whatever the answer, at the widths that pages have. */
 function clear<Data>(kind: Picture<Data>, data: fc.Arbitrary<Data>): void {

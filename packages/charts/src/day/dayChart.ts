@@ -45,10 +45,20 @@ function dayLayout(picture: DayPicture, options: ChartOptions): DayLayout {
   const below_px = axis_px + (keyRows ? keyRows * keyRow_px + 10 : 0);
   const least_px = wide ? Math.max(leastPlot_px, layers.length * keyRow_px + 12) : leastPlot_px;
   const height_px = Math.max(asked_px, 10 + least_px + below_px);
-  const box = { left: left_px, top: 10, right: width_px - (wide ? 212 : 10), bottom: height_px - below_px };
+  const right = width_px - (wide ? keyWidth_px(layers, width_px, options) : 10);
+  const box = { left: left_px, top: 10, right, bottom: height_px - below_px };
   const x = scaleLinear([0, 24], [box.left, box.right]);
   const y = scaleLinear(mirrored(layers), [box.top, box.bottom]);
   return { layers, width_px, height_px, box, x, y, wide, options };
+}
+
+const sayAmount = ({ total_Wh }: DayLayer, { locale, format }: ChartOptions): string =>
+  format ? format(total_Wh) : sayWh(total_Wh, locale);
+
+/** Room beside the plot for the longest name in the key, within reason. */
+function keyWidth_px(layers: readonly DayLayer[], width_px: number, options: ChartOptions): number {
+  const rows = layers.map((layer) => textWidth_px(layer.name) + textWidth_px(sayAmount(layer, options)));
+  return clamp(Math.max(0, ...rows) + 50, 170, width_px * 0.4);
 }
 
 /** 24 hours about a line: what comes in above it, hatched by kind; what goes out below, a flat tone a load. */
@@ -87,8 +97,9 @@ function grid({ box, y, options }: DayLayout): SVGTemplateResult {
     )}</g>`;
 }
 
-function hourAxis({ box, x }: DayLayout): SVGTemplateResult {
-  const step = box.right - box.left < 330 ? 6 : 3;
+/** Hours far enough apart for their figures; beside the key there is room to set the last one in the middle of its tick. */
+function hourAxis({ box, x, wide }: DayLayout): SVGTemplateResult {
+  const step = wide && box.right - box.left >= 330 ? 3 : 6;
   const hours = Array.from({ length: 24 / step + 1 }, (_, i) => i * step);
   return svg`<g>${ruleAt(box.left, box.bottom, box.right, box.bottom, "thin")}${hours.map(
     (hour) =>
@@ -96,7 +107,7 @@ function hourAxis({ box, x }: DayLayout): SVGTemplateResult {
         x(hour),
         box.bottom + 17,
         hour === 24 ? "24:00" : sayClock(hour),
-        hour === 24 ? "label end" : "label middle",
+        hour === 24 && !wide ? "label end" : "label middle",
       )}`,
   )}</g>`;
 }
@@ -195,9 +206,9 @@ function keyRow(
   top: number,
   width_px: number,
   id: string,
-  { locale, format }: ChartOptions,
+  options: ChartOptions,
 ): SVGTemplateResult {
-  const amount = format ? format(layer.total_Wh) : sayWh(layer.total_Wh, locale);
+  const amount = sayAmount(layer, options);
   const room = width_px - 24 - textWidth_px(amount) - 6;
   const swatch =
     "hatch" in layer.look

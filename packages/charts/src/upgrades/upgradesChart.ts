@@ -57,21 +57,32 @@ function upgradeRows(picture: UpgradesPicture, { locale }: ChartOptions): Row[] 
   ];
 }
 
+const line_px = 14;
+
 interface UpgradesLayout {
   readonly rows: readonly Row[];
   readonly width_px: number;
   readonly height_px: number;
   readonly row_px: number;
   readonly wide: boolean;
+  /** of the longest name */
+  readonly nameLines: number;
   readonly x: ScaleLinear<number, number>;
   readonly options: ChartOptions;
 }
+
+/** What stands above a bar on a phone, clear of the days alone at the right. */
+const roomAbove_px = (rows: readonly Row[], width_px: number): number =>
+  width_px - Math.max(0, ...rows.map(({ aside: text }) => textWidth_px(text))) - 30;
 
 function upgradesLayout(picture: UpgradesPicture, options: ChartOptions): UpgradesLayout {
   const [width_px, asked_px] = sizeOf(options);
   const rows = picture.changes.length === 0 ? [] : upgradeRows(picture, options);
   const wide = width_px >= 520;
-  const row_px = clamp((asked_px - 8) / Math.max(1, rows.length), wide ? 30 : 46, wide ? 44 : 54);
+  const above = roomAbove_px(rows, width_px);
+  const nameLines = wide ? 1 : Math.max(1, ...rows.map(({ name }) => wrapText(name, above, 2).length));
+  const least_px = wide ? 30 : 46 + (nameLines - 1) * line_px;
+  const row_px = clamp((asked_px - 8) / Math.max(1, rows.length), least_px, Math.max(least_px, wide ? 44 : 54));
   const height_px = rows.length === 0 ? asked_px : rows.length * row_px + 8;
   const ends = rows.flatMap((row) => [row.from, row.to, row.alone ?? 0]);
   const said_px = Math.max(0, ...rows.map((row) => textWidth_px(row.said))) * bold + 10;
@@ -80,7 +91,7 @@ function upgradesLayout(picture: UpgradesPicture, options: ChartOptions): Upgrad
     [Math.min(0, ...ends), Math.max(1, ...ends)],
     [wide ? width_px * 0.3 : 0, width_px - said_px - aside_px],
   );
-  return { rows, width_px, height_px, row_px, wide, x, options };
+  return { rows, width_px, height_px, row_px, wide, nameLines, x, options };
 }
 
 /** Each change's share of the gain, stepping from the days as it is to the days with all of them; a ring shows it alone. */
@@ -94,10 +105,10 @@ export function upgradesChart(picture: UpgradesPicture, options: ChartOptions): 
 }
 
 function drawRow(row: Row, i: number, layout: UpgradesLayout): SVGTemplateResult {
-  const { x, row_px, wide, width_px, rows } = layout;
+  const { x, row_px, wide, width_px, rows, nameLines } = layout;
   const y = i * row_px;
   const bar_px = wide ? Math.min(20, row_px - 10) : 16;
-  const middle = wide ? y + row_px / 2 : y + 32;
+  const middle = wide ? y + row_px / 2 : y + 32 + (nameLines - 1) * line_px;
   const [low, high] = [Math.min(row.from, row.to), Math.max(row.from, row.to)];
   const edge = Math.max(x(high), row.alone === null ? 0 : x(row.alone) + 6);
   return svg`${ruleAt(0, y + row_px, width_px, y + row_px, i === rows.length - 2 ? "thin" : "grid")}${rowName(row, i, layout)}${
@@ -112,8 +123,8 @@ const ring = (x: number, y: number): SVGTemplateResult =>
 
 function rowName(row: Row, i: number, { x, row_px, wide, width_px, rows }: UpgradesLayout): SVGTemplateResult {
   const strong = i === 0 || i === rows.length - 1;
-  const room = (wide ? x(0) - 12 : width_px * 0.7) / (strong ? bold : 1);
-  const lines = wrapText(row.name, room, wide ? 2 : 1);
+  const room = (wide ? x(0) - 12 : roomAbove_px(rows, width_px)) / (strong ? bold : 1);
+  const lines = wrapText(row.name, room, 2);
   const first = wide ? i * row_px + row_px / 2 + 4 - (lines.length - 1) * 7 : i * row_px + 15;
   return svg`${lines.map((text, l) => textAt(0, first + l * 14, text, strong ? "strong halo" : "label halo"))}`;
 }
