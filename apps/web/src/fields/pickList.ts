@@ -21,9 +21,15 @@ export class PickList extends LightElement {
   /** stands in the box while it is not being typed in */
   @property() text = "";
   @property() fault = "";
+  /** said where nothing is found */
+  @property() none = "";
+  /** leaving the box takes what was named: the only one found that begins so, or the only one called so */
+  @property({ type: Boolean }) takesNamed = false;
   @property({ attribute: false }) find: (text: string) => Promise<readonly Found[]> = () => Promise.resolve([]);
   @state() private found: readonly Found[] = [];
   @state() private open = false;
+  /** what the list was found for */
+  @state() private looked = "";
   @state() private active = 0;
   private asked = 0;
   private readonly boxId = freshId("pick");
@@ -48,7 +54,7 @@ export class PickList extends LightElement {
           @input=${this.typed}
           @focus=${this.entered}
           @keydown=${this.key}
-          @blur=${this.left}
+          @blur=${this.blurred}
       /></span>
       <ul
         class="found"
@@ -59,7 +65,12 @@ export class PickList extends LightElement {
       >
         ${this.found.map((each, i) => this.option(each, i, listId))}
       </ul>
+      <p class="none" role="status">${this.nothingFound() ? this.none : ""}</p>
       ${this.fault === "" ? nothing : html`<p class="fault" id="${this.boxId}-fault">${this.fault}</p>`}`;
+  }
+
+  private nothingFound(): boolean {
+    return this.found.length === 0 && this.looked.trim() !== "";
   }
 
   private option({ title, note }: Found, i: number, listId: string): TemplateResult {
@@ -98,6 +109,7 @@ export class PickList extends LightElement {
     const found = await this.find(text);
     if (asked !== this.asked) return;
     this.found = found;
+    this.looked = text;
     this.active = 0;
     this.open = true;
   }
@@ -117,6 +129,19 @@ export class PickList extends LightElement {
     }
   }
 
+  private blurred(): void {
+    const named = this.open && this.takesNamed ? this.named(this.box.value.trim().toLowerCase()) : -1;
+    if (named === -1) this.left();
+    else this.take(named);
+  }
+
+  private named(typed: string): number {
+    const titles = this.found.map(({ title }) => title.toLowerCase());
+    if (typed === "") return -1;
+    if (titles.length === 1 && titles[0]!.startsWith(typed)) return 0;
+    return titles.filter((title) => title === typed).length === 1 ? titles.indexOf(typed) : -1;
+  }
+
   private left(): void {
     this.open = false;
     this.asked++;
@@ -127,6 +152,7 @@ export class PickList extends LightElement {
     const taken = this.found[index];
     if (taken === undefined) return;
     this.open = false;
+    this.looked = "";
     this.asked++;
     this.box.value = this.text;
     this.dispatchEvent(new CustomEvent<Found>("pick", { detail: taken }));

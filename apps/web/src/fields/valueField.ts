@@ -21,6 +21,10 @@ export class ValueField extends LightElement {
   /** what the setup on the left has, where this differs */
   @property() was = "";
   @property({ type: Boolean }) quiet = false;
+  /** has no default: emptied, it stays in the job as nothing, so that its fault is said here */
+  @property({ type: Boolean }) needed = false;
+  /** more than one: a box of several lines */
+  @property({ type: Number }) lines = 1;
   @property({ attribute: false }) value: unknown = undefined;
   @property({ attribute: false }) fault: Fault | undefined = undefined;
   private readonly inputId = freshId("field");
@@ -29,26 +33,42 @@ export class ValueField extends LightElement {
     const faulty = this.fault !== undefined;
     return html`<label class=${this.quiet ? "unseen" : "label"} for=${this.inputId}>${this.label}</label>
       <span class="blank ${faulty ? "faulty" : ""} ${this.was === "" ? "" : "differs"}">
-        <input
-          id=${this.inputId}
-          data-path=${pathText(this.keys)}
-          type="text"
-          autocomplete="off"
-          spellcheck="false"
-          inputmode=${this.kind === "text" ? nothing : "text"}
-          placeholder=${this.standard}
-          aria-invalid=${faulty ? "true" : "false"}
-          aria-describedby=${faulty ? `${this.inputId}-fault` : nothing}
-          @input=${this.typed}
-          @change=${() => settle(this)}
-        />${this.unit === "" ? nothing : html`<span class="unit">${this.unit}</span>`}
+        ${this.lines > 1 ? this.box(faulty) : this.blank(faulty)}${this.unit === "" ? nothing : html`<span class="unit">${this.unit}</span>`}
       </span>
       ${this.was === "" ? nothing : html`<span class="was">was ${this.was}</span>`}
       ${this.fault === undefined ? nothing : html`<p class="fault" id="${this.inputId}-fault">${this.says(this.fault)}</p>`}`;
   }
 
+  private blank(faulty: boolean): TemplateResult {
+    return html`<input
+      id=${this.inputId}
+      data-path=${pathText(this.keys)}
+      type="text"
+      autocomplete="off"
+      spellcheck="false"
+      inputmode=${this.kind === "text" ? nothing : "text"}
+      placeholder=${this.standard}
+      aria-invalid=${faulty ? "true" : "false"}
+      aria-describedby=${faulty ? `${this.inputId}-fault` : nothing}
+      @input=${this.typed}
+      @change=${() => settle(this)}
+    />`;
+  }
+
+  private box(faulty: boolean): TemplateResult {
+    return html`<textarea
+      id=${this.inputId}
+      data-path=${pathText(this.keys)}
+      rows=${this.lines}
+      aria-invalid=${faulty ? "true" : "false"}
+      aria-describedby=${faulty ? `${this.inputId}-fault` : nothing}
+      @input=${this.typed}
+      @change=${() => settle(this)}
+    ></textarea>`;
+  }
+
   protected override updated(): void {
-    const input = this.renderRoot.querySelector("input");
+    const input = this.renderRoot.querySelector<HTMLInputElement | HTMLTextAreaElement>("input, textarea");
     if (input === null || same(readTyped(this.kind, input.value), this.value)) return;
     input.value = shown(this.kind, this.value);
   }
@@ -63,7 +83,8 @@ export class ValueField extends LightElement {
 
   private typed(event: Event): void {
     const { value } = event.target as HTMLInputElement;
-    set(this, `Change ${this.label.toLowerCase()}`, this.keys, readTyped(this.kind, value), pathText(this.keys));
+    const typed = readTyped(this.kind, value) ?? (this.needed ? null : undefined);
+    set(this, `Change ${this.label.toLowerCase()}`, this.keys, typed, pathText(this.keys));
   }
 }
 

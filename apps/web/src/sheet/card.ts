@@ -22,6 +22,9 @@ export interface BlankOptions {
   /** the same value in the setup on the left */
   readonly leftKeys?: Keys | null;
   readonly quiet?: boolean;
+  readonly lines?: number;
+  /** has no default to fall back on */
+  readonly needed?: boolean;
 }
 
 /** What stands at a path: as typed, else its default. */
@@ -29,7 +32,7 @@ export const meant = ({ job, read }: Card, keys: Keys): unknown => getAt(job, ke
 
 /** A blank of the sheet for the value at a path. */
 export function blank(card: Card, keys: Keys, label: string, options: BlankOptions = {}): TemplateResult {
-  const { kind = "number", unit = "", standard, leftKeys = null, quiet = false } = options;
+  const { kind = "number", unit = "", standard, leftKeys = null, quiet = false, lines = 1, needed = false } = options;
   const grey = standard ?? shown(kind, getAt(card.read?.job, keys));
   return html`<value-field
     class="field"
@@ -40,6 +43,8 @@ export function blank(card: Card, keys: Keys, label: string, options: BlankOptio
     .standard=${grey}
     .was=${leftKeys === null ? "" : wasText(card, keys, leftKeys, kind, unit)}
     .quiet=${quiet}
+    .lines=${lines}
+    .needed=${needed}
     .value=${getAt(card.job, keys)}
     .fault=${card.faults.get(pathText(keys))}
   ></value-field>`;

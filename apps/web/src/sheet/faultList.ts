@@ -6,15 +6,15 @@ export function faultList(faults: readonly Fault[]): TemplateResult | typeof not
   if (faults.length === 0) return nothing;
   return html`<div class="faults" role="status">
     <p>
-      ${faults.length === 1 ? "One blank needs another look" : `${faults.length} blanks need another look`}; the answer
-      is of before.
+      ${faults.length === 1 ? "One blank needs another look" : `${faults.length} blanks need another look`}; until then
+      the answer below is the one from before.
     </p>
     <ul>
       ${faults.map(
         ({ path, given, accepted }) =>
           html`<li>
-            <button type="button" class="link" @click=${() => goTo(path)}>${placeOf(path)}</button>: ${given} was given;
-            accepted is ${accepted}.
+            <button type="button" class="link" @click=${() => goTo(path)}>${placeOf(path)}</button>:
+            ${given === "null" ? "nothing" : given} was given; accepted is ${accepted}.
           </li>`,
       )}
     </ul>
@@ -34,5 +34,7 @@ function placeOf(path: string): string {
   const input = document.querySelector(`[data-path="${CSS.escape(path)}"]`);
   const group = input?.closest("[aria-label]")?.getAttribute("aria-label");
   const label = input?.closest(".field")?.querySelector("label")?.textContent;
-  return [group, label].filter(Boolean).join(", ") || path;
+  // a quiet label names its line already
+  const names = label?.startsWith(`${group}: `) === true ? [label] : [group, label];
+  return names.filter(Boolean).join(", ") || path;
 }

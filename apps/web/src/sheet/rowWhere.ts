@@ -79,6 +79,8 @@ export class RowWhere extends LightElement {
       hint="Type a town or a country"
       .text=${this.placeName}
       .fault=${fault !== undefined && !empty ? fault.message.replace(/^place\.id: /, "") : ""}
+      none="No place of that name is known here. A larger town near it will do; or give coordinates."
+      takesNamed
       .find=${(text: string) => this.findPlaces(text)}
       @pick=${({ detail }: CustomEvent<Found>) => set(this, "Change place", ["place"], { id: detail.id })}
     ></pick-list>`;
@@ -90,13 +92,14 @@ export class RowWhere extends LightElement {
   }
 
   private byPoint(): TemplateResult {
-    return html`${blank(this.card, ["place", "latitude"], "Latitude, north positive", { unit: "°" })}
-    ${blank(this.card, ["place", "longitude"], "Longitude, east positive", { unit: "°" })}
-    ${blank(this.card, ["place", "elev_m"], "Height", { unit: "m", standard: "nearest station’s" })}`;
+    return html`${blank(this.card, ["place", "latitude"], "Latitude, north positive", { unit: "°", needed: true })}
+    ${blank(this.card, ["place", "longitude"], "Longitude, east positive", { unit: "°", needed: true })}
+    ${blank(this.card, ["place", "elev_m"], "Height", { unit: "m", standard: "nearest station’s" })}
+    ${blank(this.card, ["place", "utcOffset_h"], "Clock ahead of UTC", { unit: "h", standard: "nearest place’s" })}`;
   }
 
   private bySky(): TemplateResult {
-    return html`${blank(this.card, ["place", "latitude"], "Latitude, north positive", { unit: "°" })}
+    return html`${blank(this.card, ["place", "latitude"], "Latitude, north positive", { unit: "°", needed: true })}
     ${choose(this.card, ["place", "sky"], "Most days are", [
       { value: "clear", label: "clear" },
       { value: "mixed", label: "sun and cloud by turns" },
@@ -104,12 +107,12 @@ export class RowWhere extends LightElement {
     ])}`;
   }
 
-  /** The place given another way, keeping what is known of it. */
+  /** The place given another way, keeping what is known of it; what is not known is left for the field to ask. */
   private give(way: PlaceWay): void {
-    const known = this.card.read?.place;
+    const known = this.placeName === "" && "id" in this.card.job.place ? undefined : this.card.read?.place;
     const name = known?.name ?? "Our spot";
-    const latitude = Number((known?.latitude_deg ?? -30).toFixed(2));
-    const longitude = Number((known?.longitude_deg ?? 20).toFixed(2));
+    const latitude = degrees(known?.latitude_deg);
+    const longitude = degrees(known?.longitude_deg);
     const places: Record<PlaceWay, unknown> = {
       name: { id: "" },
       point: { name, latitude, longitude },
@@ -251,3 +254,6 @@ export class RowWhere extends LightElement {
     </fieldset>`;
   }
 }
+
+const degrees = (value: number | null | undefined): number | null =>
+  typeof value === "number" && Number.isFinite(value) ? Number(value.toFixed(2)) : null;

@@ -19,11 +19,11 @@ export function pointNotes(facts: PointFacts): string[] {
   const notes = [sunNote(facts), temperatureNote(facts)];
   if (assumedElev_m !== null)
     notes.push(
-      `Height taken as that of the nearest weather station, ${assumedElev_m} m; give elev_m where it differs.`,
+      `Height taken as that of the nearest weather station, ${assumedElev_m} m; give the height where it differs.`,
     );
   if (assumedClock !== null)
     notes.push(
-      `Clock taken as ${utc(assumedClock.utcOffset_h)}, ${assumedClock.from}; give utcOffset_h where it differs.`,
+      `Clock taken as ${utc(assumedClock.utcOffset_h)}, ${assumedClock.from}; give its lead on UTC where it differs.`,
     );
   return notes;
 }
