@@ -179,14 +179,13 @@ export class StaySheet extends LightElement {
             html`${empty === "" ? faultList(this.faults) : nothing}
               ${this.failure === "" ? nothing : html`<p class="fault">${this.failure}</p>`}
               <the-bench
-                .job=${job}
+                .card=${card}
                 .read=${empty === "" ? read : null}
                 .answer=${shown}
                 .days=${this.days}
                 .desk=${this.desk}
                 .news=${this.news}
                 .stale=${this.stale}
-                .faulty=${this.faults.length > 0}
                 .empty=${empty}
               ></the-bench>`,
           )}
@@ -284,7 +283,7 @@ export class StaySheet extends LightElement {
     if (read === null || answer === null || this.unanswerable() !== "") return nothing;
     const { short } = sentence(answer, read);
     return html`<p class="pinned ${this.stale || this.faults.length > 0 ? "stale" : ""}">
-      <a href="#row-4"><span>${short}</span></a>
+      <a href="#row-4">${short.map(({ name, days }) => html`<span><i>${name}</i> ${days}</span>`)}</a>
     </p>`;
   }
 

@@ -146,7 +146,7 @@ export class BenchPicture extends LightElement {
       return toSvgText(chart, "light", { title: this.heading, note: this.note });
     };
     return html`<span class="saves"
-      ><span class="unseen">Save ${this.heading} as a picture:</span>
+      ><span class="note" aria-hidden="true">Save as</span>
       <button
         type="button"
         class="quiet"

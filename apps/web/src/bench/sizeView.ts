@@ -1,9 +1,10 @@
-import { sayNumber, sayPercent } from "@stayput/charts";
+import { sayList, sayMonth, sayNumber, sayPercent } from "@stayput/charts";
 import type { SizePoint } from "@stayput/sim";
 import { html, nothing, type TemplateResult } from "lit";
 import type { JobInput } from "@stayput/job";
 import { insertAt } from "../store/at.ts";
 import { edit } from "../store/edit.ts";
+import { blank, type Card } from "../sheet/card.ts";
 import { newId } from "../sheet/newId.ts";
 import { noteList } from "../sheet/notes.ts";
 import type { LongAnswer } from "../worker/askLong.ts";
@@ -16,6 +17,7 @@ import { locale } from "../words/locale.ts";
 
 export interface SizeViewOptions {
   readonly host: HTMLElement;
+  readonly card: Card;
   readonly read: Read;
   readonly setup: string;
   readonly slip: Slip<Extract<LongAnswer, { kind: "sizes" }>>;
@@ -56,11 +58,32 @@ export function sizeView(options: SizeViewOptions): TemplateResult {
     }}
     .height_px=${340}
     .empty=${fault ?? ""}
-    .above=${html`<div class="ask">${askButton(options, progress, answer === null, stale)}</div>
+    .above=${html`${wishes(options)}
+      <div class="ask">${askButton(options, progress, answer === null, stale)}</div>
       ${grids.length < 2 ? nothing : chemistryChoice(options, chemistry)}`}
     .below=${html`${answer === null ? nothing : found(options, answer, ofChemistry)} ${workingView("sizes", [], null)}`}
   ></bench-picture>`;
 }
+
+/** What to size for; what is left out is the trip's own, or no limit. */
+const wishes = ({ card, read }: SizeViewOptions): TemplateResult =>
+  html`<div class="line">
+      ${blank(card, ["sizing", "nights"], "Nights to size for", {
+        unit: "nights",
+        standard: String(read.study.trip.nights),
+      })}
+      ${blank(card, ["sizing", "chance"], "How sure", { kind: "percent", unit: "%", standard: "90" })}
+      ${blank(card, ["sizing", "roof_W"], "Most on the roof", { unit: "W", standard: "no limit" })}
+      ${blank(card, ["sizing", "budget"], "Most to spend", { unit: read.job.currency ?? "", standard: "no limit" })}
+    </div>
+    ${monthsNote(read.job.sizing?.months ?? [])}`;
+
+const monthsNote = (months: readonly number[]): TemplateResult | typeof nothing =>
+  months.length === 0
+    ? nothing
+    : html`<p class="note">
+        To hold in ${sayList(months.map((month) => sayMonth(month, navigator.language, "long")))}.
+      </p>`;
 
 function askButton(
   { read, ask, cancel }: SizeViewOptions,
@@ -74,6 +97,7 @@ function askButton(
   };
   if (progress !== null)
     return html`<progress max="1" .value=${progress} aria-label="Trying sizes"></progress>
+      <span class="note">Trying sizes, ${sayPercent(progress, navigator.language)}</span>
       <button type="button" class="quiet" @click=${cancel}>Stop</button>`;
   if (!first && !stale) return html`<p class="note">For ${nights} nights with a chance of ${sayPercent(chance)}.</p>`;
   return html`<button type="button" @click=${ask}>

@@ -15,6 +15,7 @@ import type { ChargeRunAnswer, ExplainAnswer, SetupAnswer } from "@stayput/sim";
 import { html, nothing, type TemplateResult } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { LightElement } from "../fields/lightElement.ts";
+import type { Card } from "../sheet/card.ts";
 import { sentence, type Said } from "../words/sentence.ts";
 import type { Read } from "../worker/protocol.ts";
 import type { LongQuestion } from "../worker/askLong.ts";
@@ -28,7 +29,7 @@ import { locale } from "../words/locale.ts";
 /** Row 4: what the job comes to, always live. Computes nothing: it places what the worker answered. */
 @customElement("the-bench")
 export class TheBench extends LightElement {
-  @property({ attribute: false }) job: unknown = null;
+  @property({ attribute: false }) card!: Card;
   @property({ attribute: false }) read: Read | null = null;
   @property({ attribute: false }) answer: ExplainAnswer | null = null;
   @property({ attribute: false }) days: readonly DayPicture[] = [];
@@ -37,11 +38,14 @@ export class TheBench extends LightElement {
   @property({ type: Number }) news = 0;
   /** the drawn skies are of the job before */
   @property({ type: Boolean }) stale = false;
-  @property({ type: Boolean }) faulty = false;
   @property({ attribute: false }) empty = "";
   @state() private chosen = "";
   @state() private chemistry = "";
   @state() private sizeKind: AnyPicture | null = null;
+
+  private get faulty(): boolean {
+    return this.card.faults.size > 0;
+  }
 
   protected override render(): TemplateResult {
     const { read, answer } = this;
@@ -158,6 +162,7 @@ export class TheBench extends LightElement {
     if (this.desk.slip(question).progress !== null) void this.fetchSizeKind();
     return sizeView({
       host: this,
+      card: this.card,
       read,
       setup: this.setup,
       slip: this.desk.slip(question),
@@ -208,14 +213,14 @@ export class TheBench extends LightElement {
           ? nothing
           : html`<aside class="safety" aria-label="Before anyone touches the wiring">
               <ul>
-                ${wiring.safety.map(({ where, text }) => html`<li><b>${where}.</b> ${text}</li>`)}
+                ${wiring.safety.map(({ where, text }) => html`<li><b>${where.charAt(0).toUpperCase()}${where.slice(1)}.</b> ${text}</li>`)}
               </ul>
             </aside>`
       }`;
   }
 
   private ask(question: LongQuestion): void {
-    this.desk.ask(this.job, [question]);
+    this.desk.ask(this.card.job, [question]);
   }
 
   private sway(): Parameters<typeof workingView>[2] {

@@ -1,5 +1,6 @@
 import type { Fault } from "@stayput/job";
 import type { Read } from "../worker/protocol.ts";
+import { readJob } from "../worker/readJob.ts";
 import type { RemoteFiles } from "./remoteFiles.ts";
 
 /**
@@ -35,7 +36,6 @@ export const files: RemoteFiles = {
 };
 
 async function readTyped(typed: unknown): Promise<({ ok: true } & Read) | { ok: false; faults: readonly Fault[] }> {
-  const { readJob } = await import("../worker/readJob.ts");
   const read = await readJob(typed);
   return "faults" in read ? { ok: false, faults: read.faults } : { ok: true, ...read };
 }

@@ -34,7 +34,10 @@ export class LoadLine extends LightElement {
         load.kind === "appliance"
           ? blank(card, [...keys, "watts"], `${load.name}: watts`, { unit: "W", quiet: true })
           : load.kind === "compressor-fridge"
-            ? blank(card, [...keys, "rated_Wh_day"], `${load.name}: rated use a day`, { unit: "Wh/day", quiet: true })
+            ? blank(card, [...keys, "rated_Wh_day"], `${load.name}: rated use a day`, {
+                unit: "Wh/day rated",
+                quiet: true,
+              })
             : choose(card, [...keys, "burns"], `${load.name}: burns when camped`, burns, { quiet: true })
       }
       <span class="sum">${this.Wh_day === null ? "" : html`${sayWh(this.Wh_day)}<i> a day</i>`}</span>

@@ -22,7 +22,7 @@ export function optionRows(read: Read, answer: ExplainAnswer, compared: readonly
   const { currency, payload_kg } = read.job;
   return [
     row("Days, median", ({ days }) => sayDays(days.drawn.p50, horizon_days, locale()), true),
-    row("Four skies in five", ({ days }) => sayRange(days.drawn.p10, days.drawn.p90, horizon_days, locale())),
+    row("Eight skies in ten", ({ days }) => sayRange(days.drawn.p10, days.drawn.p90, horizon_days, locale())),
     row("No sun at all", ({ days }) => sayDays(days.dark, horizon_days, locale())),
     row(
       `Chance of ${nights === 1 ? "the night" : `${nights} nights`}`,

@@ -23,7 +23,7 @@ export class RowHandOver extends LightElement {
     const text = { kind: "text" } as const;
     return html`<div class="line">
         ${blank(card, ["customer", "name"], "Customer", text)}
-        ${blank(card, ["customer", "notes"], "What they say", text)}
+        ${blank(card, ["customer", "notes"], "What they say", { ...text, lines: 3 })}
       </div>
       <div class="line">
         ${blank(card, ["workshop", "name"], "Workshop", text)}

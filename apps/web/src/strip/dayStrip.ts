@@ -254,6 +254,6 @@ const hours = Array.from({ length: 23 }, (_, i) => i + 1);
 const hourMarks = html`${hours.map(
   (hour) =>
     html`<span class="mark ${hour % 6 === 0 ? "six" : ""}" ${styled(`left:${(hour / 24) * 100}%`)}
-      >${hour % 6 === 0 ? html`<i>${hour}</i>` : nothing}</span
+      >${hour % 6 === 0 ? html`<i>${String(hour).padStart(2, "0")}</i>` : nothing}</span
     >`,
 )}`;

@@ -9,12 +9,12 @@ export interface Said {
   readonly takes: string;
   readonly others: readonly { readonly name: string; readonly says: string }[];
   /** for the top edge of a phone */
-  readonly short: string;
+  readonly short: readonly { readonly name: string; readonly days: string }[];
 }
 
 export function sentence(answer: ExplainAnswer, { place, study }: Read): Said {
   const [first, ...others] = answer.setups;
-  if (first === undefined) return { lead: "", takes: "", others: [], short: "" };
+  if (first === undefined) return { lead: "", takes: "", others: [], short: [] };
   const month = sayMonth(study.trip.month, locale(), "long");
   return {
     lead: `${first.name}: at ${place.name} in ${month} it ${lastsText(first, answer)}. ${chanceText(first, answer)}`,
@@ -23,12 +23,24 @@ export function sentence(answer: ExplainAnswer, { place, study }: Read): Said {
       name: setup.name,
       says: `${lastsText(setup, answer)}; ${sureText(setup, answer)}`,
     })),
-    short: [first, ...others].map((setup) => `${setup.name}: ${daysText(setup, answer)}`).join(" · "),
+    short: shortOf(answer),
   };
 }
 
-const daysText = ({ days }: SetupAnswer, { horizon_days }: ExplainAnswer): string =>
-  sayDays(days.drawn.p50, horizon_days, locale());
+/** As many as leave room for the sheet beneath. */
+const mostPinned = 6;
+
+function shortOf(answer: ExplainAnswer): Said["short"] {
+  const all = answer.setups.map((setup) => ({ name: setup.name, days: daysText(setup, answer) }));
+  if (all.length <= mostPinned) return all;
+  const shown = all.slice(0, mostPinned - 1);
+  return [...shown, { name: `and ${all.length - shown.length} more`, days: "" }];
+}
+
+const daysText = ({ days: { drawn } }: SetupAnswer, { horizon_days }: ExplainAnswer): string =>
+  drawn.p50 === null
+    ? `${sayDaysShort(null, horizon_days, locale())} days`
+    : sayDays(drawn.p50, horizon_days, locale());
 
 function lastsText({ days }: SetupAnswer, { horizon_days }: ExplainAnswer): string {
   const { p10, p50, p90 } = days.drawn;
@@ -40,7 +52,7 @@ function lastsText({ days }: SetupAnswer, { horizon_days }: ExplainAnswer): stri
   const high = sayDaysShort(p90, horizon_days, locale());
   return low === high
     ? `goes flat after ${middle}`
-    : `goes flat after ${middle} (four skies in five: ${low} to ${high})`;
+    : `goes flat after ${middle} (eight skies in ten: ${low} to ${high})`;
 }
 
 const nightsText = (nights: number): string => (nights === 1 ? "the night" : `all ${nights} nights`);
@@ -49,7 +61,10 @@ const sureText = ({ chanceOfLasting }: SetupAnswer, { nights }: ExplainAnswer): 
   `chance of lasting ${nightsText(nights)} ${sayChance(chanceOfLasting, locale())}`;
 
 const chanceText = ({ chanceOfLasting }: SetupAnswer, { nights }: ExplainAnswer): string =>
-  `The chance of lasting ${nightsText(nights)} of the trip is ${sayChance(chanceOfLasting, locale())}.`;
+  `The chance of lasting ${nightsText(nights)} of the trip is ${chanceWords(chanceOfLasting)}.`;
+
+const chanceWords = (chance: number): string =>
+  sayChance(chance, locale()).replace("< ", "under ").replace("> ", "over ");
 
 function takesText({ use_Wh_day }: SetupAnswer): string {
   const [most, next] = use_Wh_day.byLoad;
