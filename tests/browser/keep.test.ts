@@ -1,16 +1,12 @@
 import { readFile } from "node:fs/promises";
 import type { JobInput } from "@stayput/job";
-import type { Browser, BrowserContext, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { launchChromium } from "./chromium.ts";
+import type { Page } from "playwright-core";
+import { afterAll, describe, expect, it } from "vitest";
 import { answered, jobOf, type } from "./web/openPage.ts";
-import { keptJobs, plant, slip, watchedPage } from "./web/kept.ts";
-import { builtSite, type Site } from "./web/site.ts";
+import { keptJobs, plant, slip } from "./web/kept.ts";
+import { visits } from "./web/visits.ts";
 
-let browser: Browser;
-let site: Site;
-let context: BrowserContext;
-let complaints: string[];
+const here = visits();
 
 // What was tried and what came through, printed at the end.
 const tally = {
@@ -23,26 +19,13 @@ const tally = {
   names: 0,
 };
 
-beforeAll(async () => {
-  [site, browser] = await Promise.all([builtSite(), launchChromium()]);
-});
-afterAll(async () => {
-  await browser.close();
-  await site.close();
+afterAll(() => {
   console.log(`jobs kept: ${JSON.stringify(tally)}`);
-});
-beforeEach(async () => {
-  context = await browser.newContext({ viewport: { width: 1280, height: 900 }, locale: "en-GB" });
-  complaints = [];
-});
-afterEach(async () => {
-  await context.close();
-  expect(complaints).toEqual([]);
 });
 
 /** The machine may be busy: what comes late has not failed. */
 const eventually = <T>(what: () => T | Promise<T>) => expect.poll(what, { timeout: 15_000 });
-const open = (address = site.url): Promise<Page> => watchedPage(context, address, complaints);
+const { complaints, open } = here;
 const title = (page: Page): Promise<string> => page.locator('[data-path="title"]').inputValue();
 /** Whether the first job is on the sheet; what it comes to is no matter here. */
 const ready = (page: Page): Promise<void> => eventually(() => title(page)).not.toBe("New job");
@@ -102,7 +85,7 @@ describe("a page that is taken away in the middle of an edit", () => {
     const before = await jobOf(page);
     await page.waitForTimeout(60);
     const died = page.waitForEvent("crash");
-    void (await context.newCDPSession(page)).send("Page.crash").catch(() => undefined);
+    void (await here.context.newCDPSession(page)).send("Page.crash").catch(() => undefined);
     await died;
     complaints.length = 0;
     await expectNothingLost(before);
@@ -134,7 +117,7 @@ describe("two tabs on one job", () => {
     ["with word from the other", false],
     ["with no word from the other, by the revision alone", true],
   ])("keeps both where both are changed, %s", async (_how, silent) => {
-    if (silent) await context.addInitScript(() => Reflect.deleteProperty(globalThis, "BroadcastChannel"));
+    if (silent) await here.context.addInitScript(() => Reflect.deleteProperty(globalThis, "BroadcastChannel"));
     const [a, b] = await both();
     await type(a, "trip.nights", "4");
     await whenKept(a, (texts) => texts.some((text) => text.includes('"nights": 4')));
@@ -181,7 +164,7 @@ describe("two tabs on one job", () => {
       Object.assign(window, { wanted }); // held open, and deaf to what others want
     });
     await b.close();
-    await context.addInitScript(() => {
+    await here.context.addInitScript(() => {
       const plain = indexedDB.open.bind(indexedDB);
       indexedDB.open = (name, version) => plain(name, version === undefined ? version : version + 1);
     });
@@ -199,8 +182,8 @@ describe("a store that is full or refused", () => {
     const page = await open();
     await ready(page);
     await page.evaluate(() => Reflect.deleteProperty(window, "showSaveFilePicker"));
-    const devtools = await context.newCDPSession(page);
-    const { origin } = new URL(site.url);
+    const devtools = await here.context.newCDPSession(page);
+    const { origin } = new URL(here.site.url);
     await devtools.send("Storage.overrideQuotaForOrigin", { origin, quotaSize: 1 });
     await type(page, "title", "No room for it");
     await slip(page, /its storage is full/).waitFor();
@@ -220,7 +203,7 @@ describe("a store that is full or refused", () => {
     ["refuses with an error", "SecurityError", /refuses storage here/],
     ["is not there at all", "missing", /refuses storage here/],
   ])("works on, and says so, where the store %s", async (_how, name, words) => {
-    await context.addInitScript((error) => {
+    await here.context.addInitScript((error) => {
       const refuse = (): never => {
         throw new DOMException("no", error);
       };

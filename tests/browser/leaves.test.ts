@@ -2,36 +2,15 @@ import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import type { JobInput } from "@stayput/job";
 import type { AxeResults } from "axe-core";
-import type { Browser, BrowserContext, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { demo } from "../units/job/helpers.ts";
-import { launchChromium } from "./chromium.ts";
 import { answered, type } from "./web/openPage.ts";
-import { keptJobs, plant, watchedPage } from "./web/kept.ts";
-import { builtSite, type Site } from "./web/site.ts";
+import { keptJobs, plant } from "./web/kept.ts";
+import { visits } from "./web/visits.ts";
 
-let browser: Browser;
-let site: Site;
-let context: BrowserContext;
-let complaints: string[];
-
-beforeAll(async () => {
-  [site, browser] = await Promise.all([builtSite(), launchChromium()]);
-});
-afterAll(async () => {
-  await browser.close();
-  await site.close();
-});
-beforeEach(async () => {
-  context = await browser.newContext({ viewport: { width: 1280, height: 900 }, locale: "en-GB" });
-  complaints = [];
-});
-afterEach(async () => {
-  await context.close();
-  expect(complaints).toEqual([]);
-});
-
-const open = (): Promise<Page> => watchedPage(context, site.url, complaints);
+const here = visits();
+const { complaints, open } = here;
 const text = demo("family-caravan");
 const jobs = (page: Page): Promise<void> => page.getByRole("button", { name: "Jobs", exact: true }).click();
 
@@ -47,7 +26,7 @@ describe("a long list", () => {
     await answered(page);
     await jobs(page); // the list's own code is fetched at its first opening
     await page.getByRole("button", { name: "Close" }).click();
-    const devtools = await context.newCDPSession(page);
+    const devtools = await here.context.newCDPSession(page);
     await devtools.send("Profiler.enable");
     /** Milliseconds of the page's own scripts, and of tidying up after them, while something is done. */
     const scripting_ms = async (work: () => Promise<void>): Promise<number> => {

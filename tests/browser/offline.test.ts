@@ -4,37 +4,17 @@ import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 import { promisify } from "node:util";
-import type { Browser, BrowserContext, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { launchChromium } from "./chromium.ts";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { answered, jobOf, type } from "./web/openPage.ts";
 import { keptJobs, slip, watchedPage } from "./web/kept.ts";
 import { expectSameAsSim } from "./web/sameAsSim.ts";
-import { builtSite, buildEnvironment, type Site } from "./web/site.ts";
+import { buildEnvironment } from "./web/site.ts";
+import { visits } from "./web/visits.ts";
 
-let browser: Browser;
-let site: Site;
-let context: BrowserContext;
-let complaints: string[];
-
-beforeAll(async () => {
-  [site, browser] = await Promise.all([builtSite(), launchChromium()]);
-});
-afterAll(async () => {
-  await browser.close();
-  await site.close();
-});
-beforeEach(async () => {
-  context = await browser.newContext({ viewport: { width: 1280, height: 900 }, locale: "en-GB" });
-  complaints = [];
-});
-afterEach(async () => {
-  await context.close();
-  expect(complaints).toEqual([]);
-});
-
+const here = visits();
 const eventually = <T>(what: () => T | Promise<T>) => expect.poll(what, { timeout: 20_000 });
-const open = (address = site.url): Promise<Page> => watchedPage(context, address, complaints);
+const { complaints, open } = here;
 const title = (page: Page): Promise<string> => page.locator('[data-path="title"]').inputValue();
 
 /** When everything is fetched for later. */
@@ -56,12 +36,12 @@ describe("installing", () => {
   it("has a manifest that stands under any folder, with icons of the sizes it says", async () => {
     const page = await open();
     const href = await page.locator('link[rel="manifest"]').evaluate((link) => (link as HTMLLinkElement).href);
-    expect(href.startsWith(site.url)).toBe(true);
-    const manifest = JSON.parse(await readFile(join(site.folder, "manifest.webmanifest"), "utf8")) as Manifest;
+    expect(href.startsWith(here.site.url)).toBe(true);
+    const manifest = JSON.parse(await readFile(join(here.site.folder, "manifest.webmanifest"), "utf8")) as Manifest;
     expect(manifest).toMatchObject({ start_url: "./", scope: "./", display: "standalone", short_name: "Stayput" });
     expect(manifest.icons.map(({ purpose }) => purpose)).toContain("maskable");
     for (const { src, sizes, type: kind } of manifest.icons) {
-      const bytes = await readFile(join(site.folder, src));
+      const bytes = await readFile(join(here.site.folder, src));
       if (kind !== "image/png") continue;
       expect(bytes.subarray(1, 4).toString()).toBe("PNG");
       expect(`${bytes.readUInt32BE(16)}x${bytes.readUInt32BE(20)}`).toBe(sizes); // IHDR: width, height
@@ -70,7 +50,7 @@ describe("installing", () => {
 
   it("is free of faults as the browser judges it", async () => {
     const page = await open();
-    const devtools = await context.newCDPSession(page);
+    const devtools = await here.context.newCDPSession(page);
     const { errors } = await devtools.send("Page.getAppManifest");
     expect(errors).toEqual([]);
   });
@@ -81,7 +61,7 @@ describe("with the network gone", () => {
     const first = await open();
     await stored(first);
     await first.close();
-    await context.setOffline(true);
+    await here.context.setOffline(true);
     const page = await open();
     await expectSameAsSim(page);
     await type(page, "loads[1].watts", "3 A"); // units in words are a part that comes late
@@ -102,9 +82,9 @@ describe("with the network gone", () => {
 describe("a newer version", () => {
   /** As a new release would be: another page, and a worker that says so. */
   async function release(words: string): Promise<void> {
-    const html = join(site.folder, "index.html");
+    const html = join(here.site.folder, "index.html");
     await writeFile(html, (await readFile(html, "utf8")).replace(/<title>[^<]*/, `<title>${words}`));
-    const worker = join(site.folder, "sw.js");
+    const worker = join(here.site.folder, "sw.js");
     const text = await readFile(worker, "utf8");
     const marked = text.replace(
       /(["'`]?url["'`]?:["'`]index\.html["'`],["'`]?revision["'`]?:["'`])[^"'`]*|(["'`]?revision["'`]?:["'`])[^"'`]*(["'`],["'`]?url["'`]?:["'`]index\.html)/,
@@ -148,7 +128,7 @@ describe("a newer version", () => {
     await look(page);
     await slip(page, /newer version of this page is ready/).waitFor();
     await page.close();
-    const blank = await context.newPage();
+    const blank = await here.context.newPage();
     await blank.waitForTimeout(300);
     const next = await open();
     await eventually(() => next.title()).toBe("Version three");
@@ -175,16 +155,16 @@ describe("a file from another app's share sheet", () => {
     await first.close();
     const job = { ...(await jobOf(await open())), title: "From the share sheet" };
     // as the system does it: a form sent to the address that the manifest names
-    const taken = await watchedPage(context, "about:blank", complaints);
+    const taken = await watchedPage(here.context, "about:blank", complaints);
     await taken.setContent(
-      `<form method="post" enctype="multipart/form-data" action="${site.url}take-shared">
+      `<form method="post" enctype="multipart/form-data" action="${here.site.url}take-shared">
        <input name="title" value="x"><input type="file" name="jobs"></form>`,
     );
     const buffer = Buffer.from(JSON.stringify(job));
     await taken.setInputFiles("input[type=file]", { name: "sent.json", mimeType: "application/json", buffer });
     await taken.evaluate(() => document.forms[0]!.submit());
     await eventually(() => title(taken).catch(() => "")).toBe("From the share sheet");
-    expect(taken.url()).toBe(site.url);
+    expect(taken.url()).toBe(here.site.url);
     await taken.reload();
     await eventually(() => title(taken)).toBe("From the share sheet");
     expect((await keptJobs(taken)).length).toBe(1);
@@ -205,7 +185,7 @@ describe("the page as one file", () => {
     expect(policy).toMatch(/script-src 'sha256-[^;]+; style-src 'sha256-/);
     expect(policy.includes("unsafe")).toBe(false);
     const heard: string[] = [];
-    context.on("request", (request) => heard.push(request.url()));
+    here.context.on("request", (request) => heard.push(request.url()));
     const page = await open(pathToFileURL(file).href);
     await expectSameAsSim(page);
     await type(page, "loads[1].watts", "3 A");
