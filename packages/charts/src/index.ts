@@ -21,6 +21,7 @@ export { textWidth_px } from "./paper/labels.ts";
 export { templateText } from "./paper/templateText.ts";
 export { colourNames, darkTheme, lightTheme, themeProperties, type ColourName, type Theme } from "./paper/theme.ts";
 export {
+  chanceInWords,
   sayChance,
   sayClock,
   sayDays,

@@ -4,7 +4,7 @@ import type { AxeResults } from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { launchChromium } from "../chromium.ts";
-import { answered, openPage, type } from "./openPage.ts";
+import { answered, jobOf, openPage, type } from "./openPage.ts";
 import { builtSite, type Site } from "./site.ts";
 
 let browser: Browser;
@@ -118,6 +118,39 @@ describe("the width of the page", () => {
     expect(box.y).toBeLessThanOrEqual(1);
     await close();
   });
+
+  it.each([320, 390])("says the days of every setup there, none cut off, at %i px", async (width) => {
+    const { page, close } = await openPage(browser, site, { viewport: { width, height: 844 } });
+    await answered(page);
+    const setups = (await jobOf(page)).setups.length;
+    expect(await page.locator(".pinned span").count()).toBe(setups);
+    const cut = await page.locator(".pinned span").evaluateAll(
+      (spans, edge) =>
+        spans.filter((span) => {
+          const days = document.createRange();
+          days.selectNode(span.lastChild!);
+          return span.scrollWidth > span.clientWidth || days.getBoundingClientRect().right > edge;
+        }).length,
+      width,
+    );
+    expect(cut).toBe(0);
+    expect(await page.locator(".pinned").innerText()).toMatch(/\d\sdays/);
+    await close();
+  });
+});
+
+it("draws the bars of the strip where the reader's own colours hold", async () => {
+  const { page, close } = await openPage(browser, site, { forcedColors: "active" });
+  await answered(page);
+  const colours = await page
+    .locator("day-strip .bar")
+    .first()
+    .evaluate((bar) => [
+      getComputedStyle(bar, "::before").backgroundColor,
+      getComputedStyle(document.body).backgroundColor,
+    ]);
+  expect(colours[0]).not.toBe(colours[1]);
+  await close();
 });
 
 it("gives every control of the sheet a target of 44 px, or 24 px where a mouse is used", async () => {
@@ -128,7 +161,11 @@ it("gives every control of the sheet a target of 44 px, or 24 px where a mouse i
   });
   await answered(page);
   const small = await page.evaluate(() =>
-    [...document.querySelectorAll("button, summary, select, .track, .blank input, label.tick, .ways label")]
+    [
+      ...document.querySelectorAll(
+        "button, summary, select, .track, .blank input, .blank textarea, label.tick, .ways label",
+      ),
+    ]
       .filter((each) => each.checkVisibility())
       .map((each) => ({
         text: `${each.tagName} ${each.className} ${each.textContent.trim().slice(0, 30)}`,

@@ -1,4 +1,4 @@
-import { sayChance, sayDays, sayWh } from "@stayput/charts";
+import { chanceInWords, sayChance, sayDays, sayWh } from "@stayput/charts";
 import { parseJob, resolve } from "@stayput/job";
 import { words } from "@stayput/job/quantities";
 import { explain, type ExplainAnswer } from "@stayput/sim";
@@ -36,7 +36,7 @@ export async function expectSameAsSim(page: Page): Promise<ExplainAnswer> {
   await row("Uses", ({ use_Wh_day }) => `${sayWh(use_Wh_day.total, "en-GB")} a day`);
   const sentence = plain([await page.locator("the-bench .sentence").innerText()])[0]!;
   expect(sentence).toContain(setups[0]!.name);
-  expect(sentence).toContain(sayChance(setups[0]!.chanceOfLasting, "en-GB"));
+  expect(sentence).toContain(chanceInWords(setups[0]!.chanceOfLasting, "en-GB"));
   if (setups[0]!.days.drawn.p50 !== null) {
     expect(sentence).toContain(plain([sayDays(setups[0]!.days.drawn.p50, horizon_days, "en-GB")])[0]!);
   }

@@ -216,6 +216,19 @@ describe("a size found", () => {
   });
 });
 
+describe("what to size for", () => {
+  it("is typed beside it, and stands in the job", async () => {
+    await answered(page);
+    await type(page, "sizing.nights", "4");
+    await type(page, "sizing.chance", "80");
+    await page.getByRole("button", { name: "Find what lasts 4 nights, 80% sure" }).waitFor();
+    expect((await jobOf(page)).sizing).toMatchObject({ nights: 4, chance: 0.8 });
+    await type(page, "sizing.nights", "");
+    const { nights } = (await jobOf(page)).trip;
+    await page.getByRole("button", { name: `Find what lasts ${nights} nights, 80% sure` }).waitFor();
+  });
+});
+
 describe("both halves of the world", () => {
   it.each([
     ["ushua", /Ushuaia/, "December"],
@@ -242,6 +255,47 @@ describe("both halves of the world", () => {
     await type(page, "place.longitude", "134");
     const desert = await expectSameAsSim(page);
     expect(desert.setups[0]!.sun_Wh_day.available).toBeGreaterThan(dull.setups[0]!.sun_Wh_day.available);
+  });
+});
+
+describe("a place", () => {
+  it("that is not known is said to be, and keeps the one before", async () => {
+    await answered(page);
+    const { place } = await jobOf(page);
+    const box = page.getByRole("combobox", { name: "Place" });
+    await box.fill("xyzzy");
+    await page.getByText("No place of that name is known here").waitFor();
+    await page.keyboard.press("Tab");
+    expect((await jobOf(page)).place).toEqual(place);
+  });
+
+  it("is taken on leaving the box where only one begins so, and not where several do", async () => {
+    await answered(page);
+    const { place } = await jobOf(page);
+    const box = page.getByRole("combobox", { name: "Place" });
+    await box.fill("south");
+    await page.getByRole("option").nth(1).waitFor();
+    await page.keyboard.press("Tab");
+    expect((await jobOf(page)).place).toEqual(place);
+    await box.fill("upington");
+    await page.getByRole("option", { name: /Upington/ }).waitFor();
+    await page.keyboard.press("Tab");
+    expect((await jobOf(page)).place).toEqual({ id: "za-upington" });
+  });
+
+  it("asks for a longitude that is not known, and assumes none", async () => {
+    await answered(page);
+    await page.getByLabel("By latitude and sky").check();
+    await answered(page);
+    await page.getByLabel("By coordinates").check();
+    await answered(page, "faults");
+    expect((await jobOf(page)).place).toMatchObject({ longitude: null });
+    const field = page.locator('value-field:has([data-path="place.longitude"])');
+    expect(await field.locator(".fault").innerText()).toContain("Needed: a number from -180 to 180");
+    await type(page, "place.longitude", "146.25");
+    await expectSameAsSim(page);
+    await type(page, "place.longitude", "");
+    await field.locator(".fault").waitFor();
   });
 });
 

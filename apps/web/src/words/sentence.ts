@@ -1,4 +1,4 @@
-import { sayChance, sayDays, sayDaysShort, sayMonth, sayPercent } from "@stayput/charts";
+import { chanceInWords, sayDays, sayDaysShort, sayMonth, sayPercent } from "@stayput/charts";
 import type { ExplainAnswer, SetupAnswer } from "@stayput/sim";
 import type { Read } from "../worker/protocol.ts";
 import { locale } from "./locale.ts";
@@ -58,13 +58,10 @@ function lastsText({ days }: SetupAnswer, { horizon_days }: ExplainAnswer): stri
 const nightsText = (nights: number): string => (nights === 1 ? "the night" : `all ${nights} nights`);
 
 const sureText = ({ chanceOfLasting }: SetupAnswer, { nights }: ExplainAnswer): string =>
-  `chance of lasting ${nightsText(nights)} ${sayChance(chanceOfLasting, locale())}`;
+  `chance of lasting ${nightsText(nights)} ${chanceInWords(chanceOfLasting, locale())}`;
 
 const chanceText = ({ chanceOfLasting }: SetupAnswer, { nights }: ExplainAnswer): string =>
-  `The chance of lasting ${nightsText(nights)} of the trip is ${chanceWords(chanceOfLasting)}.`;
-
-const chanceWords = (chance: number): string =>
-  sayChance(chance, locale()).replace("< ", "under ").replace("> ", "over ");
+  `The chance of lasting ${nightsText(nights)} of the trip is ${chanceInWords(chanceOfLasting, locale())}.`;
 
 function takesText({ use_Wh_day }: SetupAnswer): string {
   const [most, next] = use_Wh_day.byLoad;

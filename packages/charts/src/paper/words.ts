@@ -38,6 +38,10 @@ export function sayChance(chance: number, locale = "en"): string {
   return chance > 0.995 ? `> ${sayPercent(0.99, locale)}` : sayPercent(chance, locale);
 }
 
+/** The same, to stand in a sentence: "under 1%". */
+export const chanceInWords = (chance: number, locale = "en"): string =>
+  sayChance(chance, locale).replace("< ", "under ").replace("> ", "over ");
+
 export const withUnit = (figure: string, unit: string): string => `${figure}${space}${unit}`;
 
 /** Watt-hours, or kilowatt-hours from 10 kWh up. */

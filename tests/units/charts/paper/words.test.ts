@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import {
+  chanceInWords,
   sayClock,
   sayDays,
   sayDaysShort,
@@ -37,6 +38,12 @@ describe("days", () => {
     [null, null, "60 days or more"],
     [0.31, 0.32, "0.3 days"],
   ])("%s to %s is said as %s", (p10, p90, said) => expect(plain(sayRange(p10, p90, 60))).toBe(said));
+});
+
+it("a chance in a sentence has no signs in it", () => {
+  expect(["en", "de"].map((locale) => plain(chanceInWords(0, locale)))).toEqual(["under 1%", "under 1 %"]);
+  expect(chanceInWords(1)).toBe("over 99%");
+  expect(chanceInWords(0.87)).toBe("87%");
 });
 
 describe("moments", () => {
