@@ -246,7 +246,8 @@ export class StaySheet extends LightElement {
 
   private head(card: Card): TemplateResult {
     const { undoes, redoes } = this.store;
-    return html`<header class="head">
+    return html`<a class="skip" href="#row-4">To the answer</a>
+      <header class="head">
         <p class="mark">Stayput<span>job sheet</span></p>
         ${blank(card, ["title"], "Job", { kind: "text" })}
         <div class="buttons">

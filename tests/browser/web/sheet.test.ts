@@ -72,6 +72,16 @@ describe("a newcomer with a keyboard alone", () => {
   });
 });
 
+it("goes from the first key press past the sheet to the answer", async () => {
+  await answered(page);
+  await page.keyboard.press("Tab");
+  expect(await focused()).toBe("To the answer");
+  await page.keyboard.press("Enter");
+  await page.keyboard.press("Tab");
+  expect(await page.evaluate(() => document.activeElement?.closest(".row")?.id)).toBe("row-4");
+  expect((await jobOf(page)).title).toContain("demo");
+});
+
 describe("each row, edited, answers as the library does, and undo takes it back", () => {
   const edits: readonly { row: string; change: () => Promise<void> }[] = [
     { row: "where and when: nights", change: () => type(page, "trip.nights", "4") },
