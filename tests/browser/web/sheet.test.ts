@@ -199,6 +199,14 @@ describe("a proposal", () => {
   });
 });
 
+it("marks what is new in a proposal, and not the defaults that come with it", async () => {
+  await answered(page);
+  const marks = (path: string) => page.locator(`value-field:has([data-path="${path}"]) .was`).count();
+  expect((await jobOf(page)).setups[1]!.arrays![1]).toMatchObject({ watts: 200 });
+  expect(await marks("setups[1].arrays[1].watts")).toBe(1);
+  expect(await marks("setups[1].arrays[1].tilt_deg")).toBe(0);
+});
+
 describe("a size found", () => {
   it("becomes a proposal with that bank and those panels, and undo takes it back", async () => {
     await answered(page);

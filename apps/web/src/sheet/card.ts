@@ -54,6 +54,8 @@ export function blank(card: Card, keys: Keys, label: string, options: BlankOptio
 function wasText(card: Card, keys: Keys, leftKeys: Keys, kind: FieldKind, unit: string): string {
   const [mine, left] = [meant(card, keys), meant(card, leftKeys)];
   if (JSON.stringify(mine ?? null) === JSON.stringify(left ?? null)) return "";
+  // a default of a part that is not there on the left is no change of its own
+  if (left === undefined && getAt(card.job, keys) === undefined) return "";
   const text = shown(kind, left);
   return text === "" ? "not set" : `${text}${unit === "" ? "" : ` ${unit}`}`;
 }
