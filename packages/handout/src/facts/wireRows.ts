@@ -56,8 +56,16 @@ const sizeSaid = ({ standard_mm2, awg }: ConductorSize): string => {
   return `${standard_mm2}\u00a0mm²${awg === null ? "" : `\u00a0(${awg.replace(" AWG", "")})`}`;
 };
 
-/** A line a fuse; one for both ends where they are alike. */
+/** A line a fuse, those for the wire as it is before the one that goes with a thicker wire. */
 function fuseLines(fuses: readonly FuseAdvice[]): string[] {
+  const pulled = fuses.filter(({ end }) => end.startsWith("both ends"));
+  const now = endLines(fuses.filter((fuse) => !pulled.includes(fuse)));
+  if (pulled.length === 0) return now;
+  return [...now.map((line) => `as it is: ${line}`), ...endLines(pulled).map((line) => `once pulled: ${line}`)];
+}
+
+/** A line a fuse; one for both ends where they are alike. */
+function endLines(fuses: readonly FuseAdvice[]): string[] {
   const said = fuses.map(({ rated_A, kinds: [kind] }) =>
     rated_A === null ? null : `fuse ${rated_A}\u00a0A${kind === undefined ? "" : ` ${kindShort(kind)}`}`,
   );

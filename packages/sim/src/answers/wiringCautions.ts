@@ -62,7 +62,7 @@ function cableHolds(feed: Feed, { source_V, delivered_A, gain_A, limit }: Charge
   const where = feed.kind === "converter" ? "the converter" : "the bank";
   return {
     code: "feed-thin-cable",
-    text: `The cable holds the charge: from ${source_V} V it leaves ${limit.value.toFixed(1)} V at ${where}, and ${delivered_A.toFixed(0)} A reach the bank where ${(delivered_A + gain_A).toFixed(0)} A could.${feed.kind === "converter" ? " Some chargers fold back so far, others cut out and try again." : ""}`,
+    text: `The cable holds the charge back: from ${source_V} V it leaves ${limit.value.toFixed(1)} V at ${where}, and ${delivered_A.toFixed(0)} A reach the bank where ${(delivered_A + gain_A).toFixed(0)} A could.${feed.kind === "converter" ? " Some chargers fold back so far, others cut out and try again." : ""}`,
   };
 }
 

@@ -6,6 +6,7 @@ import {
   alternatorSpare_A,
   converterEfficiency,
   dropTable,
+  fuseMargin,
   engineSpeeds_rpm,
   gaugeNameByDrop,
   onTheWayThrough_A,
@@ -69,7 +70,7 @@ export function chargeRun(feed: Feed, model: BankModel, next: NextStage | null):
     sizes,
     use,
     overruns: relayOverruns(feed.path, running_A),
-    fuses: chargeFuses(feed, model, running_A),
+    fuses: chargeFuses(feed, model, running_A, use),
     ampacity: ampacityRows(thinnest),
     ampacityTable: ampacityCredit,
     moments,
@@ -122,26 +123,39 @@ function stageAfter(feed: Feed, { setup, model }: NextStage): ConductorSize {
 /** Amps that loads fed on the way take through the start of a run, besides the charge. */
 const onTheWay_A = ({ path }: Feed): number => onTheWayThrough_A(path)[0] ?? 0;
 
-function chargeFuses(feed: Feed, model: BankModel, running_A: number): FuseAdvice[] {
+/** A fuse at each end for the cable as it is; where a thicker one lets more through, the fuse that goes with that. */
+function chargeFuses(feed: Feed, model: BankModel, running_A: number, use: ConductorSize | null): FuseAdvice[] {
   const { nominal_V } = model.bank;
   const thinnest = thinnestOf_mm2(feed.path);
   const ampacity = thinnest === null ? null : ampacity_A(thinnest, besideEngine);
+  const start_A = running_A + onTheWay_A(feed);
+  const pulled = feed.kind === "relay" && use !== null && use.amps_A > start_A * fuseMargin ? use : null;
+  const asItIs = pulled === null ? "" : ", for the cable as it is";
   const vehicle = {
-    end: "the vehicle's battery",
-    running_A: running_A + onTheWay_A(feed),
+    end: `the vehicle's battery${asItIs}`,
+    running_A: start_A,
     ampacity_A: ampacity,
     fault_A: fault_A(starterBattery.volts_V, starterBattery.resistance_Ohm),
     nominal_V: sourceNominal_V(feed),
   };
   const output_A = feed.kind === "converter" ? feed.rated_A * feed.count : running_A;
   const house = {
-    end: "the bank",
+    end: `the bank${asItIs}`,
     running_A: output_A,
     ampacity_A: feed.kind === "converter" ? null : ampacity,
     fault_A: fault_A(restedVolts_V(model, 1), model.resistance_Ohm),
     nominal_V,
   };
-  return [fuseAdvice(vehicle), fuseAdvice(house)];
+  const now = [fuseAdvice(vehicle), fuseAdvice(house)];
+  if (pulled === null || pulled.standard_mm2 === null) return now;
+  const thickened = {
+    end: `both ends, once ${sizeName(pulled)} is pulled`,
+    running_A: pulled.amps_A,
+    ampacity_A: ampacity_A(pulled.standard_mm2, besideEngine),
+    fault_A: Math.max(vehicle.fault_A, house.fault_A),
+    nominal_V: Math.max(vehicle.nominal_V, nominal_V),
+  };
+  return [...now, fuseAdvice(thickened)];
 }
 
 /** Output hot at idle and on the road less the vehicle's own; where the alternator is not given, the least that would do. */
@@ -258,14 +272,14 @@ function nextToNothing({ delivered_A, source_V, limitedBy, bank_V }: ChargeMomen
 /** What holds the amps, in words with its number. */
 export function heldBy({ limitedBy, limit, gain_A }: ChargeMoment, feed: Feed): string {
   const more = gain_A >= 0.5 ? `, ${gain_A.toFixed(0)} A more without that` : "";
-  const value = `${limit.value.toFixed(1)} ${limit.unit}`;
+  const value = limit.unit === "A" ? amps(limit.value) : `${limit.value.toFixed(1)} ${limit.unit}`;
   switch (limitedBy) {
     case "bank":
       return `the bank takes no more at this charge${more}`;
     case "cable":
       return feed.kind === "converter"
-        ? `the cable holds it, leaving ${value} at the converter, the least it works on${more}`
-        : `the cable holds it, leaving ${value} at the bank${more}`;
+        ? `the cable holds it back, leaving ${value} at the converter, the least it works on${more}`
+        : `the cable holds it back, leaving ${value} at the bank${more}`;
     default:
       return `held by ${limit.name} (${value})${more}`;
   }

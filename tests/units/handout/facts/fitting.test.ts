@@ -77,8 +77,14 @@ describe("wire and fuses", () => {
     const hopeless = { ...first!, wired: { ...first!.wired!, charge } };
     const lines = plain(wireRows([hopeless, ...others], "en")[0]?.cells[0]);
     expect(lines[0]).toBe("24 m: no size will do");
-    expect(lines).toContain("no fuse fits, vehicle: thicker cable first");
-    expect(lines).toContain("no fuse fits, bank: thicker cable first");
+    expect(lines).toContain("as it is: no fuse fits, vehicle: thicker cable first");
+    expect(lines).toContain("as it is: no fuse fits, bank: thicker cable first");
+  });
+
+  it("fuses a thin cable as it is, and the thicker one that is to be pulled for what it lets through", () => {
+    const lines = plain(wireRows(options, "en").find(({ part }) => part === "Charge run")?.cells[0]);
+    expect(lines).toContain("as it is: fuse 15 A class T, both ends");
+    expect(lines.some((line) => /^once pulled: fuse 50 A/.test(line))).toBe(true);
   });
 
   it("give the least and the most that a dead short could draw", () => {

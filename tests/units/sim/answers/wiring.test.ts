@@ -45,9 +45,15 @@ describe("a 25 A converter on thin cable", () => {
   });
 
   it("says it in words and as a caution", () => {
-    expect(charge!.sentences[0]).toContain("the cable holds it, leaving 11.5 V at the converter");
+    expect(charge!.sentences[0]).toContain("the cable holds it back, leaving 11.5 V at the converter");
     expect(codes({ feed })).toContain("feed-thin-cable");
     expect(codes({ feed: converter() })).not.toContain("feed-thin-cable");
+  });
+
+  it("says amps as a meter reads them", () => {
+    const thick = one({ feed: converter() }).charge!;
+    expect(thick.moments[0]!.limitedBy).toBe("converter");
+    expect(thick.sentences[0]).toContain("held by the converter's rating (25 A)");
   });
 
   it("sizes the conductor for the drops and for the converter's minimum", () => {
