@@ -276,6 +276,17 @@ describe("both halves of the world", () => {
   });
 });
 
+it("answers where the system names a language that is no language tag", async () => {
+  await answered(page);
+  await page.addInitScript(() => {
+    Object.defineProperty(navigator, "language", { value: "en-US@posix" });
+    Object.defineProperty(navigator, "languages", { value: ["en-US@posix"] });
+  });
+  await page.reload();
+  await answered(page);
+  expect(await page.locator("the-bench .sentence").innerText()).toMatch(/goes flat after [\d.]+/);
+});
+
 describe("a place", () => {
   it("that is not known is said to be, and keeps the one before", async () => {
     await answered(page);

@@ -125,7 +125,7 @@ function pieceFields(column: Column, piece: Piece, i: number): TemplateResult {
         piece.kind === "cable" && piece.awg !== undefined
           ? b([...keys, "awg"], "Gauge", { kind: "text", unit: "AWG" })
           : piece.kind === "cable" && piece.autoSize_mm !== undefined
-            ? b([...keys, "autoSize_mm"], "Sold as", { unit: "mm auto" })
+            ? b([...keys, "autoSize_mm"], "Auto cable", { unit: "mm" })
             : b([...keys, "area_mm2"], "Copper", { unit: "mm²" })
       }`,
     plug: () =>

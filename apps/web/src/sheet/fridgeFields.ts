@@ -19,8 +19,8 @@ const compressor = (card: Card, keys: Keys): TemplateResult =>
     ${blank(card, [...keys, "freezerShare"], "Of it freezer", { kind: "percent", unit: "%" })}
     ${blank(card, [...keys, "cutOut_V"], "Stops itself below", { unit: "V", standard: "10.4 for each 12" })}
     ${choose(card, [...keys, "supply"], "Runs on", [
-      { value: "dc", label: "the bank (12 or 24 V)" },
-      { value: "ac", label: "mains volts, by the inverter" },
+      { value: "dc", label: "the bank" },
+      { value: "ac", label: "the inverter" },
     ])}
     ${choose(card, [...keys, "only"], "Only while", [
       { value: "", label: "driving or camped", stands: undefined },

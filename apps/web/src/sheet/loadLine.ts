@@ -84,8 +84,8 @@ export class LoadLine extends LightElement {
     const { card, keys } = this;
     return html`<div class="line">
         ${choose(card, [...keys, "supply"], "Runs on", [
-          { value: "dc", label: "the bank (12 or 24 V)" },
-          { value: "ac", label: "mains volts, by the inverter" },
+          { value: "dc", label: "the bank" },
+          { value: "ac", label: "the inverter" },
         ])}
         ${blank(card, [...keys, "count"], "How many")}
         ${blank(card, [...keys, "standby_W"], "Standing by", { unit: "W" })}

@@ -42,7 +42,11 @@ export function optionRows(read: Read, answer: ExplainAnswer, compared: readonly
 }
 
 const hoursText = (hours: number | null | undefined): string =>
-  hours === undefined ? "…" : hours === null ? "not by driving" : `${sayNumber(hours, locale(), 1)} h`;
+  hours === undefined
+    ? "…"
+    : hours === null
+      ? "not by driving"
+      : `${sayNumber(hours, locale(), hours < 9.95 ? 1 : 0)} h`;
 
 function priceText(price: number, currency: string | null): string {
   if (price === 0) return "–";

@@ -42,7 +42,7 @@ function bankFields({ blank: b, choose: c }: Column): TemplateResult {
           { value: "12", label: "12 V", stands: 12 },
           { value: "24", label: "24 V", stands: 24 },
         ])}
-        ${b(["bank", "condition"], "Capacity left", { kind: "percent", unit: "%" })}
+        ${b(["bank", "condition"], "Left by age", { kind: "percent", unit: "%" })}
       </div>
       <details class="more">
         <summary>More</summary>
@@ -51,9 +51,9 @@ function bankFields({ blank: b, choose: c }: Column): TemplateResult {
             { value: "inside", label: "inside" },
             { value: "outside", label: "outside" },
           ])}
-          ${b(["bank", "reserve"], "Keep back", { kind: "percent", unit: "%", standard: "by chemistry" })}
-          ${b(["bank", "cutOff_V"], "Loads drop at", { unit: "V", standard: "by chemistry" })}
-          ${b(["bank", "absorption_V"], "Charges at", { unit: "V", standard: "by chemistry" })}
+          ${b(["bank", "reserve"], "Keep back", { kind: "percent", unit: "%", standard: "usual" })}
+          ${b(["bank", "cutOff_V"], "Loads drop at", { unit: "V", standard: "usual" })}
+          ${b(["bank", "absorption_V"], "Charges at", { unit: "V", standard: "usual" })}
         </div>
       </details>`,
   );
@@ -94,7 +94,7 @@ function arrayFields({ card, host, at, blank: b, choose: c }: Column, i: number)
       <summary>Tilt, dirt</summary>
       <div class="pair">
         ${b(["arrays", i, "tilt_deg"], "Tilt", { unit: "°" })}
-        ${b(["arrays", i, "azimuth_deg"], "Faces, from north", { unit: "°", standard: "the equator" })}
+        ${b(["arrays", i, "azimuth_deg"], "Faces, from north", { unit: "°", standard: "equator" })}
         ${b(["arrays", i, "soiling"], "Lost to dirt", { kind: "percent", unit: "%" })}
         ${b(["arrays", i, "name"], "Called", { kind: "text", standard: `Array ${i + 1}` })}
       </div>

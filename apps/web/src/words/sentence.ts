@@ -69,5 +69,6 @@ function takesText({ use_Wh_day }: SetupAnswer): string {
   const share = sayPercent(most.share, locale());
   const second =
     next === undefined || next.share < 0.1 ? "" : `, then ${next.name} with ${sayPercent(next.share, locale())}`;
-  return `${most.name} takes most of it: ${share} of what goes out${second}.`;
+  const lead = most.share > 0.5 ? "Most of it goes to" : "The largest share goes to";
+  return `${lead} ${most.name}: ${share} of what goes out${second}.`;
 }
