@@ -81,9 +81,7 @@ const wishes = ({ card, read }: SizeViewOptions): TemplateResult =>
 const monthsNote = (months: readonly number[]): TemplateResult | typeof nothing =>
   months.length === 0
     ? nothing
-    : html`<p class="note">
-        To hold in ${sayList(months.map((month) => sayMonth(month, navigator.language, "long")))}.
-      </p>`;
+    : html`<p class="note">To hold in ${sayList(months.map((month) => sayMonth(month, locale(), "long")))}.</p>`;
 
 function askButton(
   { read, ask, cancel }: SizeViewOptions,
@@ -97,7 +95,7 @@ function askButton(
   };
   if (progress !== null)
     return html`<progress max="1" .value=${progress} aria-label="Trying sizes"></progress>
-      <span class="note">Trying sizes, ${sayPercent(progress, navigator.language)}</span>
+      <span class="note">Trying sizes, ${sayPercent(progress, locale())}</span>
       <button type="button" class="quiet" @click=${cancel}>Stop</button>`;
   if (!first && !stale) return html`<p class="note">For ${nights} nights with a chance of ${sayPercent(chance)}.</p>`;
   return html`<button type="button" @click=${ask}>

@@ -5,8 +5,6 @@ import type { RunState } from "./runState.ts";
 
 /** How a step ended. */
 export interface StepEnd {
-  /** net amps out of the bank through the step: to be given, the rest is found */
-  net_A: number;
   step_h: number;
   /** hours of the step before loads dropped; all of it where they did not */
   lasted_h: number;
@@ -21,7 +19,6 @@ export interface StepEnd {
 }
 
 export const newStepEnd = (): StepEnd => ({
-  net_A: 0.5,
   step_h: 0.5,
   lasted_h: 0.5,
   powered: true,
@@ -34,13 +31,13 @@ export const newStepEnd = (): StepEnd => ({
 const after: Held = { q1: 0.5, q: 0.5 };
 
 /**
- * Takes the bank to the end of a step at its net current. Cut-off is tested at the volts under load at the end; where it
+ * Takes the bank to the end of a step at the net current in `state`. Cut-off is tested at the volts under load at the end; where it
  * fails, the moment is found inside the step and the rest of it is at rest.
  */
 export function endStep(bank: BankModel, state: RunState, end: StepEnd): void {
   const { tank, available_Ah } = bank;
   const { step_h } = tank;
-  const { net_A } = end;
+  const { net_A } = state;
   after.q1 = Math.min(available_Ah, availableAfter_Ah(tank, state.q1, state.q, net_A));
   after.q = state.q - net_A * step_h;
   end.step_h = step_h;
@@ -72,8 +69,9 @@ function endVolts_V(bank: BankModel, { q1, q }: Held, net_A: number): number {
   return net_A > 0 ? loaded_V : Math.min(bank.absorption_V, loaded_V + bank.gap_V);
 }
 
-function noteMoments(bank: BankModel, state: RunState, { net_A, lasted_h, drops, volts_V }: StepEnd): void {
+function noteMoments(bank: BankModel, state: RunState, { lasted_h, drops, volts_V }: StepEnd): void {
   const { step_h } = bank;
+  const { net_A } = state;
   const start_h = state.steps * step_h;
   if (drops && !(state.drop_h >= 0)) state.drop_h = start_h + lasted_h;
   const reserve_Ah = chargeWhenShown_Ah(bank, bank.reserve);

@@ -20,7 +20,7 @@ export function oneStep(drive: Drive, state: RunState, shown: Float32Array | nul
   bus.q1_Ah = state.q1;
   bus.q_Ah = state.q;
   settleStep(drive, h, state.on, bus, step);
-  end.net_A = step.drawn_A - step.stored_A;
+  state.net_A = step.drawn_A - step.stored_A;
   endStep(bank, state, end);
   if (shown !== null) shown[state.steps] = shownCharge(bank, state.q);
   if (ledger !== null) noteStep(ledger, h, step, end, causeOf(bank, end.drops));

@@ -3,32 +3,24 @@ import { chargeWhenShown_Ah, resistanceAt_Ohm, shownCharge } from "../bank/bankM
 import { resistanceGrowth } from "../bank/chemistries.ts";
 import { availableAfter_Ah } from "../bank/twoTanks.ts";
 import type { Drive } from "./drive.ts";
-import type { StepEnd } from "./endStep.ts";
 import type { RunState } from "./runState.ts";
 
 /**
- * Takes a run on through steps that are settled in closed form: hours of one part, loads that are powers, the charger within
- * its rating, a feed that does not depend on the bank. The same closed form as `oneStep`, which takes whatever step this one stops before; a law holds the two together.
- * Nearly every hour of every sky goes through here, so it keeps its state in locals and allocates nothing.
-
+ * Takes a run on through steps that have a closed form: hours of one part, loads that are powers, the charger within its
+ * rating, a feed that does not depend on the bank. It is that of `oneStep`, which takes whatever step this one stops
+ * before; a law holds the two together. Nearly every hour of every sky goes through here, so it keeps its state in locals
+ * and allocates nothing.
+ * @returns whether the step that it stopped before is settled, its current in `state`, and has only to be ended
  */
-export function plainSteps(
-  drive: Drive,
-  state: RunState,
-  steps: number,
-  shown: Float32Array | null,
-  end: StepEnd,
-): boolean {
+export function plainSteps(drive: Drive, state: RunState, steps: number, shown: Float32Array | null): boolean {
   const { bank, load_W, sun, kept, mixed, sunTracks } = drive;
   const { perFull, cutOff_V, returns_V, gap_V, absorption_V, perGuessed_V, available_Ah, tank, volts } = bank;
   const half = bank.halves[0]!;
   const stepsAnHour = Math.round(1 / bank.step_h);
-  const perAbsorption_V = 1 / absorption_V;
   const keeps = 1 - bank.stepLoss;
   const mostResistance_Ohm = bank.resistance_Ohm * resistanceGrowth.times;
   // As factors and not as choices, which the loop would have to make at every step.
-  const asWatts = sunTracks ? 1 : 0;
-  const asAmps = 1 - asWatts;
+  const [asWatts, asAmps] = sunTracks ? [1, 0] : [0, 1];
   const sunMost_A = sunTracks ? drive.sunMost_A : Infinity;
   const plainDriving = mixed !== null && mixed.drivingElement_W === null && mixed.steadyFeed_A >= 0;
   const plainMains = mixed !== null && mixed.mainsElement_W === null;
@@ -36,6 +28,7 @@ export function plainSteps(
   const reserve_Ah = state.reserve_h >= 0 ? -Infinity : chargeWhenShown_Ah(bank, bank.reserve);
   let { q1, q, lowest_Ah, lowestStep, steps: s } = state;
   let settled = false;
+  let net_A = 0;
 
   for (; s < steps; s++) {
     const h = stepsAnHour === 1 ? s : (s / stepsAnHour) | 0;
@@ -55,7 +48,7 @@ export function plainSteps(
     const given_A = light * asAmps + extra_A;
     const net_W = asked_W * powered - light * asWatts;
 
-    let net_A = 0;
+    net_A = 0;
     if (net_W !== 0 || given_A !== 0) {
       const guess_A = net_W * perGuessed_V - given_A;
       const moved_A = guess_A < 0 ? -roughlyStored_A(bank, q, -guess_A) : guess_A;
@@ -72,7 +65,7 @@ export function plainSteps(
       net_A = (behind_V - volts_V) * (1 / resistance_Ohm);
       if (volts_V > absorption_V && net_A < 0) {
         volts_V = absorption_V;
-        net_A = net_W * perAbsorption_V - given_A;
+        net_A = net_W / absorption_V - given_A;
       }
       if (light > sunMost_A * (volts_V < halfway_V ? volts_V : halfway_V)) break;
       if (net_A < 0) net_A = -stored_A(bank, q, charge, -net_A);
@@ -84,16 +77,12 @@ export function plainSteps(
     const rested_V = volts.at(n1);
     // Held against the most resistance there is: where that may be too much, endStep looks closer.
     const most_V = net_A * mostResistance_Ohm;
-    const happens =
+    settled =
       n <= reserve_Ah ||
       (net_A > 0
         ? n1 <= 0 || rested_V - most_V < cutOff_V
         : powered === 0 && rested_V + (net_A < 0 ? gap_V - most_V : 0) >= returns_V);
-    if (happens) {
-      end.net_A = net_A;
-      settled = true;
-      break;
-    }
+    if (settled) break;
     if (n < lowest_Ah) {
       lowest_Ah = n;
       lowestStep = s + 1;
@@ -103,6 +92,7 @@ export function plainSteps(
     if (shown !== null) shown[s + 1] = shownCharge(bank, q);
   }
   state.steps = s;
+  state.net_A = net_A;
   state.q1 = q1;
   state.q = q;
   state.lowest_Ah = lowest_Ah;

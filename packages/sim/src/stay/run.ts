@@ -59,7 +59,7 @@ export function run(drive: Drive, found: Found, options: RunOptions = {}): Found
   if (shown !== null) shown[0] = shownCharge(bank, state.lowest_Ah);
   while (state.steps < steps && !(stopAtDrop && state.drop_h >= 0)) {
     const until = Math.min(steps, state.steps + stretch);
-    if (plain && plainSteps(drive, state, until, shown, end)) {
+    if (plain && plainSteps(drive, state, until, shown)) {
       endStep(bank, state, end);
       if (shown !== null) shown[state.steps] = shownCharge(bank, state.q);
     } else if (!plain || state.steps < until) oneStep(drive, state, shown, ledger);

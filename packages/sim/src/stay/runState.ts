@@ -7,6 +7,8 @@ export interface RunState {
   /** charge available, and all that is held [Ah] */
   q1: number;
   q: number;
+  /** net amps out of the bank in the step under way */
+  net_A: number;
   lowest_Ah: number;
   /** steps done when it stood there */
   lowestStep: number;
@@ -21,6 +23,7 @@ export const newRunState = (): RunState => ({
   on: true,
   q1: 0.5,
   q: 0.5,
+  net_A: 0.5,
   lowest_Ah: 0.5,
   lowestStep: 0,
   drop_h: NaN,
