@@ -42,7 +42,7 @@ function bankFields({ blank: b, choose: c }: Column): TemplateResult {
           { value: "12", label: "12 V", stands: 12 },
           { value: "24", label: "24 V", stands: 24 },
         ])}
-        ${b(["bank", "condition"], "Left by age", { kind: "percent", unit: "%" })}
+        ${b(["bank", "condition"], "Capacity left", { kind: "percent", unit: "%" })}
       </div>
       <details class="more">
         <summary>More</summary>
