@@ -1,7 +1,7 @@
 import { bankModel } from "../../packages/sim/src/bank/index.ts";
 import { explain } from "../../packages/sim/src/answers/explain.ts";
 import { climateOf, findPlace } from "../../packages/catalogue/src/places/index.ts";
-import { newFound, run } from "../../packages/sim/src/stay/index.ts";
+import { newFound, newLedger, run } from "../../packages/sim/src/stay/index.ts";
 import type { Bank, Load, Setup, Study, Trip } from "../../packages/sim/src/study.ts";
 import { familyFridge, threeWay } from "../fixtures/loads.ts";
 import { lithium, openCamp, ordinaryLoads, setup, study, tiredAgm, twoAgm } from "../fixtures/stays.ts";
@@ -71,7 +71,17 @@ function hoursOnCharger(bank: Bank, amps: number, from: number, to: number): num
   return reached < 0 ? hours : reached * step_h;
 }
 
+/** Share of what a charger puts into a bank, from half on, that does not stay in it. */
+function lostOnCharger(bank: Bank): number {
+  const ledger = newLedger(12);
+  run(onCharger(bankModel(bank, 25), ledger.hours, 0.5, 40), newFound(), { ledger });
+  const sum = (column: Float64Array): number => column.reduce((total, each) => total + each, 0);
+  return sum(ledger.chargeLoss_Wh) / sum(ledger.bankIn_Wh);
+}
+
 const charging: readonly Check[] = [
+  between("AGM", "share lost in charging from half", "1", 0.1, 0.25, () => lostOnCharger(twoAgm)),
+  between("lithium", "share lost in charging from half", "1", 0.005, 0.05, () => lostOnCharger(lithium)),
   between("AGM over lithium, 60 A", "hours on charge from half to 98 %, times that of lithium", "1", 1.5, 3, () => {
     const slow_h = hoursOnCharger(twoAgm, 60, 0.5, 0.98);
     return slow_h / hoursOnCharger(lithium, 60, 0.5, 0.98);

@@ -60,7 +60,10 @@ export interface SetupAnswer {
     /** kept back by the solar charger's rating, and not in `available` */
     readonly overCharger: number;
   };
-  /** losses inside the totals above and in the bank, parked, average sky */
+  /**
+   * losses inside the totals above and in the bank, parked, average sky; `charging` is what goes into the bank and, at its
+   * rested volts, is not in it after: charge not stored, and the volts that charging stands above them
+   */
   readonly losses_Wh_day: { readonly inverter: number; readonly charging: number; readonly selfDischarge: number };
   readonly days: Autonomy;
   readonly reserveDays: Autonomy;

@@ -58,7 +58,7 @@ function gather(step: Step, bus: Bus, share: number): void {
   step.sunClipped_W += share * Math.max(0, bus.sun_W - bus.sunMost_A * bus.volts_V);
   step.bankIn_W += share * into_A * bus.volts_V;
   step.bankOut_W += share * outOf_A * bus.volts_V;
-  step.chargeLoss_W += share * into_A * bus.volts_V * (1 - efficiency);
+  step.chargeLoss_W += share * into_A * (bus.volts_V - efficiency * bus.rested_V);
 }
 
 function setCamped(drive: Drive, h: number, on: boolean, bus: Bus): void {

@@ -14,6 +14,7 @@ export interface Step {
   mains_W: number;
   bankIn_W: number;
   bankOut_W: number;
+  /** what goes into the bank and, at its rested volts, is not in it after [W] */
   chargeLoss_W: number;
 }
 
