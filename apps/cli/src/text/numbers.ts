@@ -47,8 +47,8 @@ export function daysMore(days: number): string {
   return Math.abs(days) < 20 ? (Math.round(days * 10) / 10 + 0).toFixed(1) : whole(days);
 }
 
-/** Whole numbers in threes with a space between, as ISO 80000-1 has it: "41 500". */
-export const thousands = (value: number): string => whole(value).replace(/\B(?=(\d{3})+$)/g, " ");
+/** Whole numbers in threes, as the sentences of the answers have them: "41,500". */
+export const thousands = (value: number): string => Math.round(value).toLocaleString("en-GB");
 
 /** A change, with its sign. */
 export const signed = (value: number): string => (Math.round(value) > 0 ? `+${whole(value)}` : whole(value));

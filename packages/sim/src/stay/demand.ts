@@ -65,6 +65,7 @@ const takesAc = (load: Load): boolean =>
   load.kind === "absorption-fridge" ? load.burns === "ac" : load.supply === "ac";
 
 function workedOut(plan: StayPlan, load: Load, inverter: Inverter | null, nominal_V: number): LoadDemand {
+  if (inverter === null && takesAc(load)) return idle(plan, load);
   switch (load.kind) {
     case "appliance":
       return applianceDemand(plan, load, inverter);
@@ -78,6 +79,14 @@ function workedOut(plan: StayPlan, load: Load, inverter: Inverter | null, nomina
 const bare = { campedLoss_W: null, campedElement_W: null, drivingElement_W: null, needsInverter: null };
 const noCabinet = { inside_C: null, stretched: null, gas_g: null };
 
+/** An ac load without an inverter: it draws nothing, and cools nothing. */
+const idle = (plan: StayPlan, load: Load): LoadDemand => ({
+  load,
+  ...byPart(plan, null, none(plan)),
+  ...bare,
+  ...noCabinet,
+});
+
 /** What is drawn, in the part of the hour that the load is used at all. */
 function byPart(plan: StayPlan, only: Appliance["only"], watts: Float64Array) {
   return {
@@ -89,8 +98,8 @@ function byPart(plan: StayPlan, only: Appliance["only"], watts: Float64Array) {
 function applianceDemand(plan: StayPlan, load: Appliance, inverter: Inverter | null): LoadDemand {
   const share = runShare(load, plan.air_C);
   const { mean_W } = applianceWatts(load, share);
-  if (load.supply === "dc") return { load, ...byPart(plan, load.only, mean_W), ...bare, ...noCabinet };
-  if (inverter === null) return { load, ...byPart(plan, load.only, none(plan)), ...bare, ...noCabinet };
+  if (load.supply === "dc" || inverter === null)
+    return { load, ...byPart(plan, load.only, mean_W), ...bare, ...noCabinet };
   const loss_W = applianceInverterLoss_W(load, share, inverter);
   return { load, ...throughInverter(plan, load.only, mean_W, loss_W), ...noCabinet };
 }
@@ -107,8 +116,8 @@ function throughInverter(plan: StayPlan, only: Appliance["only"], mean_W: Float6
 function compressorDemand(plan: StayPlan, load: CompressorFridge, inverter: Inverter | null): LoadDemand {
   const { power_W, inside_C, stretched } = compressorFridge(load, plan.bay_C);
   const cabinet = { inside_C, stretched, gas_g: null };
-  if (load.supply === "dc") return { load, ...byPart(plan, load.only, power_W), ...bare, ...cabinet };
-  if (inverter === null) return { load, ...byPart(plan, load.only, none(plan)), ...bare, ...cabinet };
+  if (load.supply === "dc" || inverter === null)
+    return { load, ...byPart(plan, load.only, power_W), ...bare, ...cabinet };
   const perRun = inverterRunningLoss_W(inverter, load.compressor_W) / load.compressor_W;
   const loss_W = power_W.map((watts) => watts * perRun);
   return { load, ...throughInverter(plan, load.only, power_W, loss_W), ...cabinet };
@@ -125,11 +134,10 @@ function absorptionDemand(
   const travelled = absorptionFridge(load, plan.bay_C, plan.parts.driving);
   const element = (share: Float64Array) => share.map((on) => on * load.element_dc_W);
   const cabinet = { inside_C: parked.inside_C, stretched: null, gas_g: parked.gas_g };
-  if (load.burns === "ac") {
-    const mean_W = inverter === null ? none(plan) : parked.elementAcShare.map((on) => on * load.element_ac_W);
-    const perRun = inverter === null ? 0 : inverterRunningLoss_W(inverter, load.element_ac_W);
+  if (load.burns === "ac" && inverter !== null) {
+    const mean_W = parked.elementAcShare.map((on) => on * load.element_ac_W);
+    const perRun = inverterRunningLoss_W(inverter, load.element_ac_W);
     const loss_W = parked.elementAcShare.map((on) => on * perRun);
-    if (inverter === null) return { load, ...byPart(plan, null, mean_W), ...bare, ...cabinet };
     return { load, ...throughInverter(plan, null, mean_W, loss_W), ...cabinet };
   }
   return {

@@ -24,4 +24,12 @@ describe("a load's demand", () => {
     expect(demandOf(stay, { ...lamp }, null, 12)).not.toBe(demandOf(stay, lamp, null, 12));
     expect(demandOf(plan(), lamp, null, 12)).not.toBe(demandOf(stay, lamp, null, 12));
   });
+  it.each<Load>([kettle, { ...familyFridge, supply: "ac" }, { ...threeWay, burns: "ac" }])(
+    "is nothing for an ac load where there is no inverter, and it cools nothing: $name",
+    (load) => {
+      const { camped_W, driving_W, inside_C, gas_g } = demandOf(plan(), load, null, 12);
+      expect(Math.max(...camped_W, ...driving_W)).toBe(0);
+      expect([inside_C, gas_g]).toEqual([null, null]);
+    },
+  );
 });
