@@ -12,19 +12,15 @@ import { clearStep, type Step } from "./step.ts";
  */
 export function settleStep(drive: Drive, h: number, on: boolean, bus: Bus, step: Step): void {
   const { bank, mixed } = drive;
-  const camped = mixed === null || mixed.parked[h]! >= 1;
-  if (camped) {
-    setCamped(drive, h, on, bus);
-    goHalfway(bank, guessed_A(bank, bus), bus);
-    clearStep(step);
+  const parts = mixed !== null && mixed.parked[h]! < 1 ? mixed : null;
+  if (parts === null) setCamped(drive, h, on, bus);
+  else setMeans(drive, parts, h, on, bus);
+  goHalfway(bank, guessed_A(bank, bus), bus);
+  clearStep(step);
+  if (parts === null) {
     settle(bus);
     gather(step, bus, 1);
-  } else {
-    setMeans(drive, mixed, h, on, bus);
-    goHalfway(bank, guessed_A(bank, bus), bus);
-    clearStep(step);
-    settleMixed(drive, mixed, h, on, bus, step);
-  }
+  } else settleMixed(drive, parts, h, on, bus, step);
 }
 
 /** Net amps out of the bank, near enough to say where it stands half-way through the step. */
@@ -62,7 +58,7 @@ function gather(step: Step, bus: Bus, share: number): void {
 }
 
 function setCamped(drive: Drive, h: number, on: boolean, bus: Bus): void {
-  setLoads(drive, bus, on, drive.load_W[h]!, drive.element_W === null ? 0 : drive.element_W[h]!);
+  setLoads(drive, bus, on, drive.load_W[h]!, wattsAt(drive.element_W, h));
   setSun(drive, bus, drive.sun[h]! * drive.kept[h]!);
   bus.extra_A = 0;
 }
@@ -74,7 +70,11 @@ function setMeans(drive: Drive, mixed: MixedHours, h: number, on: boolean, bus: 
   const mains = mixed.mains[h]!;
   const driving = mixed.driving[h]!;
   const load_W = parked * drive.load_W[h]! + mains * mixed.mainsLoad_W[h]! + driving * mixed.drivingLoad_W[h]!;
-  setLoads(drive, bus, on, load_W, 0);
+  const element_W =
+    parked * wattsAt(drive.element_W, h) +
+    mains * wattsAt(mixed.mainsElement_W, h) +
+    driving * wattsAt(mixed.drivingElement_W, h);
+  setLoads(drive, bus, on, load_W, element_W);
   setSun(drive, bus, drive.sun[h]! * ((parked + mains) * drive.kept[h]! + driving));
   bus.extra_A = mains * mixed.mainsMost_A;
   if (driving > 0 && feed !== null) bus.extra_A += driving * roughFeed_A(drive.bank, feed, bus);
@@ -102,7 +102,7 @@ function settleMixed(drive: Drive, mixed: MixedHours, h: number, on: boolean, bu
   }
   const mains = mixed.mains[h]!;
   if (mains > 0) {
-    setLoads(drive, bus, on, mixed.mainsLoad_W[h]!, mixed.mainsElement_W === null ? 0 : mixed.mainsElement_W[h]!);
+    setLoads(drive, bus, on, mixed.mainsLoad_W[h]!, wattsAt(mixed.mainsElement_W, h));
     setSun(drive, bus, drive.sun[h]! * drive.kept[h]!);
     bus.extra_A = mixed.mainsMost_A;
     settle(bus);
@@ -111,11 +111,13 @@ function settleMixed(drive: Drive, mixed: MixedHours, h: number, on: boolean, bu
   }
   const driving = mixed.driving[h]!;
   if (driving > 0) {
-    setLoads(drive, bus, on, mixed.drivingLoad_W[h]!, mixed.drivingElement_W === null ? 0 : mixed.drivingElement_W[h]!);
+    setLoads(drive, bus, on, mixed.drivingLoad_W[h]!, wattsAt(mixed.drivingElement_W, h));
     setSun(drive, bus, drive.sun[h]!);
     settleDriving(drive.bank, mixed.feed, driving, bus, step);
   }
 }
+
+const wattsAt = (series: Float64Array | null, h: number): number => (series === null ? 0 : series[h]!);
 
 function setLoads(drive: Drive, bus: Bus, on: boolean, load_W: number, element_W: number): void {
   const nominal_V = drive.bank.bank.nominal_V;
