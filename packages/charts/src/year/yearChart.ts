@@ -142,7 +142,8 @@ function whiskers(setup: Setup, i: number, layout: YearLayout): SVGTemplateResul
     const from = level(layout, drawn.p10);
     const to = level(layout, drawn.p90);
     const stem = drawn.p10 === null ? nothing : ruleAt(at, from, at, to, "leader");
-    return svg`${stem}${drawn.p90 === null ? beyondMark(at, layout.box.top) : nothing}`;
+    const goesOn = drawn.p90 === null && drawn.p50 !== null; // a median on that line says it by itself
+    return svg`${stem}${goesOn ? beyondMark(at, layout.box.top) : nothing}`;
   })}</g>`;
 }
 
