@@ -1,3 +1,4 @@
+import { sizingDefaults } from "@stayput/job/sizing";
 import {
   chargePictureOf,
   type ChargePicture,
@@ -53,7 +54,7 @@ export function sizeData(
         bank_Ah: bank.capacity_Ah,
         array_W: arrays.reduce((sum, { watts }) => sum + watts, 0),
       })),
-    asked: { nights: job.sizing?.nights ?? study.trip.nights, chance: job.sizing?.chance ?? 0.9 },
+    asked: { nights: job.sizing?.nights ?? study.trip.nights, chance: job.sizing?.chance ?? sizingDefaults.chance },
     currency: job.currency ?? undefined,
   };
 }

@@ -1,3 +1,4 @@
+import { sizingDefaults } from "@stayput/job/sizing";
 import { sayList, sayMonth, sayNumber, sayPercent } from "@stayput/charts";
 import type { SizePoint } from "@stayput/sim";
 import { html, nothing, type TemplateResult } from "lit";
@@ -72,7 +73,7 @@ const wishes = ({ card, read }: SizeViewOptions): TemplateResult =>
         unit: "nights",
         standard: String(read.study.trip.nights),
       })}
-      ${blank(card, ["sizing", "chance"], "How sure", { kind: "percent", unit: "%", standard: "90" })}
+      ${blank(card, ["sizing", "chance"], "How sure", { kind: "percent", unit: "%", standard: sayNumber(100 * sizingDefaults.chance) })}
       ${blank(card, ["sizing", "roof_W"], "Most on the roof", { unit: "W", standard: "no limit" })}
       ${blank(card, ["sizing", "budget"], "Most to spend", { unit: read.job.currency ?? "", standard: "no limit" })}
     </div>
@@ -91,7 +92,7 @@ function askButton(
 ): TemplateResult {
   const { nights, chance } = {
     nights: read.job.sizing?.nights ?? read.study.trip.nights,
-    chance: read.job.sizing?.chance ?? 0.9,
+    chance: read.job.sizing?.chance ?? sizingDefaults.chance,
   };
   if (progress !== null)
     return html`<progress max="1" .value=${progress} aria-label="Trying sizes"></progress>

@@ -1,3 +1,4 @@
+import { mostCapacity_Ah } from "../bank/bankModel.ts";
 import { chemistries } from "../bank/chemistries.ts";
 import { mustBeOneOf, mustBeWhole, mustLie } from "../numeric/must.ts";
 import type { ChemistryId } from "../study.ts";
@@ -17,7 +18,7 @@ export function checkSizeRequest(request: SizeRequest): void {
   }
   for (const month of months) mustBeWhole("months", month, 1, 12);
   for (const chemistry of tried) checkChemistry("chemistries", chemistry);
-  banks.forEach(({ capacity_Ah }, i) => mustLie(`banks[${i}].capacity_Ah`, capacity_Ah, 1, 100_000));
+  banks.forEach(({ capacity_Ah }, i) => mustLie(`banks[${i}].capacity_Ah`, capacity_Ah, 1, mostCapacity_Ah));
   arrays.forEach(({ watts }, i) => mustLie(`arrays[${i}].watts`, watts, 0, 100_000));
   [...banks, ...arrays].forEach(({ price, mass_kg }) => {
     if (price !== null) mustLie("price", price, 0, 1e12);

@@ -1,3 +1,4 @@
+import { mostCapacity_Ah } from "../bank/bankModel.ts";
 import { arrivalHour, bankTemp_C, planSetup, planStay, planeOf, shine } from "../stay/index.ts";
 import type { SetupPlan, Skies } from "../stay/index.ts";
 import type { ChemistryId, Setup, Study } from "../study.ts";
@@ -18,9 +19,6 @@ import {
 } from "./handbook.ts";
 import { holdPair } from "./holdPair.ts";
 import { makeTrial } from "./trial.ts";
-
-/** Largest bank that the simulation takes, and so could hold to the trip [Ah]. */
-const mostBank_Ah = 100_000;
 
 /** Fewer skies than elsewhere: two chances beside one another, told in words. */
 const crossCheckSkies: Skies = { seed: 1, draws: 100 };
@@ -78,7 +76,7 @@ export function crossCheck(
     derates: handbookDerates,
   };
   const handbook = handbookSize(inputs);
-  if (handbook.bank_Ah > mostBank_Ah) return null;
+  if (handbook.bank_Ah > mostCapacity_Ah) return null;
   const { bank_Ah, array_W } = simulated;
   const trial = makeTrial(study, setup, study.trip.month, study.trip.nights, skies);
   const hold = (Ah: number, watts: number) => holdPair(trial, setup, inputs, simulated.chemistry, Ah, watts);

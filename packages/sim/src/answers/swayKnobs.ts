@@ -1,3 +1,4 @@
+import { mostCapacity_Ah } from "../bank/bankModel.ts";
 import type { Climate, Load, Setup, Study, Trip } from "../study.ts";
 import type { SwayRow } from "./sway.ts";
 
@@ -8,7 +9,6 @@ export interface Knob extends Pick<SwayRow, "id" | "name" | "now" | "turned" | "
 
 /** A tenth more, and never past what is accepted of it. */
 const tenthMore = (now: number, most = Infinity): number => Math.max(-most, Math.min(most, now * 1.1));
-const most_Ah = 100_000;
 const most_kWh_m2_day = 15;
 /** A bay may be colder than outside, but not by so much. */
 const most_K = 20;
@@ -31,9 +31,9 @@ const capacity = ({ bank: { capacity_Ah } }: Setup): Knob => ({
   id: "capacity",
   name: "Capacity of the bank",
   now: capacity_Ah,
-  turned: tenthMore(capacity_Ah, most_Ah),
+  turned: tenthMore(capacity_Ah, mostCapacity_Ah),
   unit: "Ah",
-  turn: onSetup((each) => ({ ...each, bank: { ...each.bank, capacity_Ah: tenthMore(capacity_Ah, most_Ah) } })),
+  turn: onSetup((each) => ({ ...each, bank: { ...each.bank, capacity_Ah: tenthMore(capacity_Ah, mostCapacity_Ah) } })),
 });
 
 const sunshine = ({ month }: Trip, { ghi_kWh_m2_day }: Climate): Knob => ({

@@ -49,6 +49,9 @@ export interface BankModel {
   readonly takesCharge: boolean;
 }
 
+/** Largest bank that is taken [Ah]. */
+export const mostCapacity_Ah = 100_000;
+
 /** A step of an hour halved so often is 14 s. */
 const halvings = 8;
 
@@ -102,7 +105,7 @@ export function bankModel(bank: Bank, temp_C: number, step_h = 1): BankModel {
 }
 
 function checkBank(bank: Bank, temp_C: number, step_h: number): void {
-  mustLie("capacity_Ah", bank.capacity_Ah, 1, 100_000);
+  mustLie("capacity_Ah", bank.capacity_Ah, 1, mostCapacity_Ah);
   mustLie("condition", bank.condition, 0.05, 1);
   if (bank.reserve !== null) mustLie("reserve", bank.reserve, 0, 0.99);
   mustLie("temp_C", temp_C, -60, 80);
