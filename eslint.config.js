@@ -61,6 +61,11 @@ export default defineConfig([
     files: ["packages/sim/src/stay/plainSteps.ts"],
     rules: { "max-lines-per-function": ["error", { max: 80, skipBlankLines: true, skipComments: true }] },
   },
+  {
+    // and so is what it comes to on the road: in parts, it would take twice as long
+    files: ["packages/sim/src/stay/relayHour.ts"],
+    rules: { "max-lines-per-function": ["error", { max: 120, skipBlankLines: true, skipComments: true }] },
+  },
   layer("packages/sim", []),
   layer("packages/catalogue", ["sim"]),
   layer("packages/job", ["catalogue", "sim"]),

@@ -13,7 +13,8 @@ import {
   skyOf,
   type Drive,
 } from "../../packages/sim/src/stay/index.ts";
-import type { Setup, Trip } from "../../packages/sim/src/study.ts";
+import type { ConverterFeed, Setup, Trip } from "../../packages/sim/src/study.ts";
+import { threeWay } from "../fixtures/loads.ts";
 import {
   busySetup,
   dryTropics,
@@ -49,23 +50,24 @@ const travels: Trip = {
   drives: { everyNights: 3, hours: 3, departs: 9 },
   mains: { everyNights: 7, hours: 12, from: 18 },
 };
-const fedSetup: Setup = {
-  ...setup(twoAgm, 300),
-  mainsCharger: { rated_A: 30 },
-  feed: {
-    kind: "converter",
-    rated_A: 25,
-    count: 1,
-    efficiency: 0.9,
-    minInput_V: 10.5,
-    source: { volts: 14.2, low_V: 12.5, lowShare: 0.8, spare_A: 60 },
-    path: [{ kind: "cable", length_m: 6, area_mm2: 10, conductorClass: 5, temp_C: 40 }],
-  },
+const converter: ConverterFeed = {
+  kind: "converter",
+  rated_A: 25,
+  count: 1,
+  efficiency: 0.9,
+  minInput_V: 10.5,
+  source: { volts: 14.2, low_V: 12.5, lowShare: 0.8, spare_A: 60 },
+  path: [{ kind: "cable", length_m: 6, area_mm2: 10, conductorClass: 5, temp_C: 40 }],
 };
-const relaySetup: Setup = {
+const fedSetup: Setup = { ...setup(twoAgm, 300), mainsCharger: { rated_A: 30 }, feed: converter };
+const relaySetup: Setup = { ...fedSetup, feed: { ...converter, kind: "relay" } };
+const threeWaySetup: Setup = { ...relaySetup, loads: [...relaySetup.loads, threeWay] };
+const fromHalfPast: Trip = { ...travels, drives: { everyNights: 3, hours: 3, departs: 9.5 } };
+const heldSetup: Setup = {
   ...fedSetup,
-  feed: { ...fedSetup.feed!, kind: "relay" },
+  feed: { ...converter, rated_A: 50, source: { ...converter.source, spare_A: 40 } },
 };
+const onTheBank: Setup = setup(twoAgm, 400, [{ ...threeWay, burns: "dc" }]);
 const pwm: Setup = { ...setup(twoAgm, 300), solarCharger: { kind: "pwm", rated_A: 30 } };
 
 /** Each drive has everything on: volts under load, losses, acceptance, cut-off and return, self-discharge. */
@@ -75,8 +77,11 @@ const drives: Readonly<Record<string, Drive>> = {
   "AGM, 300 W through a plain charger": driveOf(pwm, shadedCamp),
   "lithium, 400 W": driveOf(setup(lithium, 400), openCamp),
   "AGM on the road: converter, mains, shade": driveOf(fedSetup, travels, "travelled"),
-  // A relay passes what the bank and the cable settle between them, so its hours are found by trial.
   "AGM on the road, through a relay": driveOf(relaySetup, travels, "travelled"),
+  "the same, from half past, three-way fridge": driveOf(threeWaySetup, fromHalfPast, "travelled"),
+  // What has no short way of its own and is taken step by step: the driven hours here, and every powered hour below.
+  "a converter that its cable holds": driveOf(heldSetup, travels, "travelled"),
+  "three-way fridge on 12 V while camped": driveOf(onTheBank, openCamp),
 };
 
 function recurrence(): void {

@@ -16,7 +16,8 @@ import {
   type SetupPlan,
 } from "../../packages/sim/src/stay/index.ts";
 import type { Setup, Study } from "../../packages/sim/src/study.ts";
-import { anyFeed, anyStudy, int } from "./arbitraries/study.ts";
+import { threeWay } from "../fixtures/loads.ts";
+import { anyFeed, anyRelay, anyStudy, int } from "./arbitraries/study.ts";
 
 const horizon_days = 20;
 const skies = { seed: 3, draws: 50 };
@@ -116,24 +117,37 @@ describe("every hour of a run", () => {
   });
 });
 
-it("plain steps and single steps are one model: with a ledger, which takes every step singly, all comes out the same", () => {
-  fc.assert(
-    fc.property(anyStudy, anyDraw, (study, draw) => {
-      const setupPlan = under(study, draw);
-      for (const kind of kinds) {
-        const { hours } = setupPlan[kind];
-        const [quick, slow] = [new Float32Array(hours + 1), new Float32Array(hours + 1)];
-        const plain = { ...run(setupPlan[kind], newFound(), { shown: quick }) };
-        const single = { ...run(setupPlan[kind], newFound(), { shown: slow, ledger: newLedger(hours) }) };
-        for (const moment of ["drop_h", "reserve_h", "return_h"] as const) {
-          const [a, b] = [plain[moment], single[moment]];
-          expect(a >= 0 ? a : -1, moment).toBeCloseTo(b >= 0 ? b : -1, 6);
-        }
-        expect(plain.lowest).toBeCloseTo(single.lowest, 6);
-        for (let h = 0; h <= hours; h++) if (Math.abs(quick[h]! - slow[h]!) > 1e-5) expect.fail(`${kind} hour ${h}`);
-      }
-    }),
-  );
+describe("plain steps and single steps are one model: with a ledger, which takes every step singly, all comes out the same", () => {
+  function same(setupPlan: SetupPlan, kind: (typeof kinds)[number]): void {
+    const { hours } = setupPlan[kind];
+    const [quick, slow] = [new Float32Array(hours + 1), new Float32Array(hours + 1)];
+    const plain = { ...run(setupPlan[kind], newFound(), { shown: quick }) };
+    const single = { ...run(setupPlan[kind], newFound(), { shown: slow, ledger: newLedger(hours) }) };
+    for (const moment of ["drop_h", "reserve_h", "return_h"] as const) {
+      const [a, b] = [plain[moment], single[moment]];
+      expect(a >= 0 ? a : -1, moment).toBeCloseTo(b >= 0 ? b : -1, 6);
+    }
+    expect(plain.lowest).toBeCloseTo(single.lowest, 6);
+    for (let h = 0; h <= hours; h++) if (Math.abs(quick[h]! - slow[h]!) > 1e-5) expect.fail(`${kind} hour ${h}`);
+  }
+  it("on any trip", () => {
+    fc.assert(
+      fc.property(anyStudy, anyDraw, (study, draw) => {
+        for (const kind of kinds) same(under(study, draw), kind);
+      }),
+    );
+  });
+  it("on a trip with a relay, which has a short way of its own", () => {
+    const drives = { everyNights: 1, departs: 9.5, hours: 4 };
+    fc.assert(
+      fc.property(anyStudy, anyRelay, int(0, 2), anyDraw, (study, feed, threeWays, draw) => {
+        const bank = { ...study.setups[0]!.bank, nominal_V: 12 as const };
+        const loads = threeWays > 0 ? [...study.setups[0]!.loads, threeWay] : study.setups[0]!.loads;
+        same(under({ ...study, trip: { ...study.trip, drives } }, draw, { feed, bank, loads }), "travelled");
+      }),
+      { numRuns: 300 },
+    );
+  });
 });
 
 it("reserve is passed no later than loads drop", () => {

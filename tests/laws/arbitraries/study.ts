@@ -157,8 +157,10 @@ const anyCable = fc.record({
 });
 const anyPath = anyCable.map((cable) => [{ kind: "fuse" as const, rated_A: 40 }, cable]);
 
+export const anyRelay = fc.record({ kind: fc.constant("relay" as const), source: anySource, path: anyPath });
+
 export const anyFeed: fc.Arbitrary<Feed> = fc.oneof(
-  fc.record({ kind: fc.constant("relay" as const), source: anySource, path: anyPath }),
+  anyRelay,
   fc.record({
     kind: fc.constant("converter" as const),
     rated_A: int(10, 60),

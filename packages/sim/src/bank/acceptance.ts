@@ -1,4 +1,3 @@
-import { alongLine } from "../numeric/line.ts";
 import type { BankModel } from "./bankModel.ts";
 
 /**
@@ -40,11 +39,6 @@ export function acceptanceAt_A(
   terminal_V: number,
   charge: number = q_Ah * model.perFull,
 ): number {
-  const most_A = acceptance_A(model, q_Ah, charge);
-  const below_V = ((model.absorption_V - terminal_V) * 12) / model.bank.nominal_V;
-  if (model.taper_per_h === 0 || below_V <= 0) return most_A;
-  const taper_per_h = model.taper_per_h * alongLine(model.chemistry.weakTaper, below_V);
-  const share = 1 - Math.exp(-taper_per_h * model.step_h);
-  const efficiency = model.efficiency.at(charge);
-  return Math.min(most_A, (share * (model.full_Ah - q_Ah)) / (model.step_h * efficiency));
+  const weak_A = model.weakTakenUp_per_h.at(terminal_V) * Math.max(0, model.full_Ah - q_Ah);
+  return Math.min(acceptance_A(model, q_Ah, charge), weak_A / model.efficiency.at(charge));
 }

@@ -20,6 +20,7 @@ export interface BankModel {
   readonly c: number;
   readonly k_per_h: number;
   readonly step_h: number;
+  readonly stepsAnHour: number;
   readonly tank: TankStep;
   /** half of a step, a quarter, an eighth, … */
   readonly halves: readonly TankStep[];
@@ -34,6 +35,8 @@ export interface BankModel {
   readonly taper_per_h: number;
   /** amps stored for each missing Ah, meant over a step at absorption volts; all in one step where there is no taper, none too cold */
   readonly takenUp_per_h: number;
+  /** the same by the volts at the terminals */
+  readonly weakTakenUp_per_h: ReadLine;
   readonly endTaperFrom: number;
   readonly end_A: number;
   readonly reserve: number;
@@ -72,6 +75,10 @@ export function bankModel(bank: Bank, temp_C: number, step_h = 1): BankModel {
   const takesCharge = chemistry.coldest_C === null || temp_C >= chemistry.coldest_C;
   const cutOff_V = bank.cutOff_V ?? (chemistry.cutOff_V === null ? null : chemistry.cutOff_V * twelves);
   const rested = bank.restedVolts?.map(({ share, volts }) => [share, volts] as const) ?? chemistry.restedVolts;
+  const absorption_V = bank.absorption_V ?? chemistry.absorption_V * twelves;
+  const weakTaper = [...chemistry.weakTaper].reverse();
+  const takenUp_per_h = (share: number): number =>
+    takesCharge ? (taper_per_h > 0 ? 1 - Math.exp(-share * taper_per_h * step_h) : 1) / step_h : 0;
   return {
     bank,
     chemistry,
@@ -83,15 +90,19 @@ export function bankModel(bank: Bank, temp_C: number, step_h = 1): BankModel {
     c: chemistry.c,
     k_per_h: chemistry.k_per_h,
     step_h,
+    stepsAnHour: Math.round(1 / step_h),
     tank: tankStep(chemistry.c, chemistry.k_per_h, step_h),
     halves: Array.from({ length: halvings }, (_, i) => tankStep(chemistry.c, chemistry.k_per_h, step_h / 2 ** (i + 1))),
     resistance_Ohm: (chemistry.resistance_mOhm / 1000) * (100 / bank.capacity_Ah) * twelves,
-    absorption_V: bank.absorption_V ?? chemistry.absorption_V * twelves,
+    absorption_V,
     gap_V: chemistry.gap_V * twelves,
     perGuessed_V: 1 / (alongLine(rested, 0.5) * twelves),
     bulk_A: chemistry.bulk_C * kept_Ah,
     taper_per_h,
-    takenUp_per_h: takesCharge ? (taper_per_h > 0 ? 1 - Math.exp(-taper_per_h * step_h) : 1) / step_h : 0,
+    takenUp_per_h: takenUp_per_h(1),
+    weakTakenUp_per_h: new ReadLine(
+      weakTaper.map(([below_V, share]) => [absorption_V - below_V * twelves, takenUp_per_h(share)]),
+    ),
     endTaperFrom: chemistry.endTaper?.from ?? 2,
     end_A: (chemistry.endTaper?.end_C ?? 0) * kept_Ah,
     reserve: bank.reserve ?? chemistry.reserve,
@@ -127,6 +138,9 @@ export function resistanceAt_Ohm(model: BankModel, charge: number): number {
   const gone = charge >= 1 ? 0 : charge <= growsTo ? 1 : (1 - charge) * perChargeGone;
   return model.resistance_Ohm * (1 + moreAtLeast * gone);
 }
+
+/** The hour that a step lies in. */
+export const hourOf = (model: BankModel, step: number): number => Math.floor(step * model.step_h + 1e-9);
 
 /** Shown state of charge, 0 to 1: counts down from full in units of the 20 h capacity. */
 export function shownCharge(model: BankModel, q_Ah: number): number {

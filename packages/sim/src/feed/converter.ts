@@ -23,11 +23,17 @@ export interface ConverterLimit {
  * @returns 0 to the rating [A]; 0 for volts that are not positive numbers
  */
 export function converterMost_A(circuit: FeedCircuit, source_V: number, bus_V: number): number {
+  if (circuit.converter === null || !(bus_V > 0)) return 0;
+  const output_A = converterHeld_W(circuit, source_V) / bus_V;
+  return output_A < circuit.converter.rated_A ? output_A : circuit.converter.rated_A;
+}
+
+/** The most watts that a converter gives for what its path and its source let through, its own rating left out. */
+export function converterHeld_W(circuit: FeedCircuit, source_V: number): number {
   const { converter, resistance_Ohm } = circuit;
-  if (converter === null || !(source_V >= converter.minInput_V) || !(bus_V > 0)) return 0;
+  if (converter === null || !(source_V >= converter.minInput_V)) return 0;
   const input_A = Math.min(circuit.limit.limit_A, pathMost_A(converter, resistance_Ohm, source_V));
-  const output_A = (converter.efficiency * input_A * (source_V - input_A * resistance_Ohm)) / bus_V;
-  return output_A < converter.rated_A ? output_A : converter.rated_A;
+  return converter.efficiency * input_A * (source_V - input_A * resistance_Ohm);
 }
 
 /** Input amps at which the path pulls the input to its minimum, or to half the source, whichever comes first. */

@@ -10,7 +10,14 @@ export {
   type FeedCircuit,
   type SourceShare,
 } from "./circuit.ts";
-export { converterInput_A, converterLimit, converterMost_A, type ConverterLimit } from "./converter.ts";
+export {
+  converterInput_A,
+  converterLimit,
+  converterHeld_W,
+  converterMost_A,
+  type ConverterLimit,
+} from "./converter.ts";
+export { roughFeed_A } from "./roughFeed.ts";
 export { relayAmps_A, relayOverruns, type Overrun } from "./relay.ts";
 export { ampacity_A, ampacityTable, areaForAmps_mm2, layingFactor, type Laying } from "./ampacity.ts";
 export * from "./alternator.ts";

@@ -23,10 +23,11 @@ export class ReadLine {
   private readonly at0s: Float64Array;
   private readonly slopes: Float64Array;
   private i = 0;
-  private from = NaN;
-  private to = NaN;
-  private at0 = NaN;
-  private slope = NaN;
+  /** the stretch last stood on: from here to there, its line's height at 0, and its slope; to be read and not written */
+  from = NaN;
+  to = NaN;
+  at0 = NaN;
+  slope = NaN;
 
   constructor(points: Points) {
     const stretches = points.map(([x, y], i) => {
@@ -38,11 +39,22 @@ export class ReadLine {
     this.starts = Float64Array.from([...all.map(({ start }) => start), Infinity]);
     this.at0s = Float64Array.from(all, ({ at0 }) => at0);
     this.slopes = Float64Array.from(all, ({ slope }) => slope);
+    this.moveTo(points[0]![0]);
   }
 
   at(x: number): number {
     if (!(x >= this.from && x < this.to)) this.moveTo(x);
     return this.at0 + x * this.slope;
+  }
+
+  /** Goes on to the next stretch up. */
+  higher(): void {
+    this.moveTo(this.to);
+  }
+
+  /** Goes on to the next stretch down. */
+  lower(): void {
+    this.moveTo(this.starts[this.i - 1]!);
   }
 
   private moveTo(x: number): void {

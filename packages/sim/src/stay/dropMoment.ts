@@ -32,9 +32,14 @@ export function dropMoment_h(bank: BankModel, held: Held, drawn_A: number): numb
     const next = q - drawn_A * left_h;
     const height = above(bank, next1, next, drawn_A);
     if (height > 0) {
-      [q1, q, up] = [next1, next, height];
+      q1 = next1;
+      q = next;
+      up = height;
       lasted_h += left_h;
-    } else [down1, down] = [next1, height];
+    } else {
+      down1 = next1;
+      down = height;
+    }
   }
   const share = up / (up - down);
   held.q1 = q1 + share * (down1 - q1);

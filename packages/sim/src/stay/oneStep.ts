@@ -1,4 +1,4 @@
-import { shownCharge, type BankModel } from "../bank/bankModel.ts";
+import { hourOf, shownCharge, type BankModel } from "../bank/bankModel.ts";
 import { newBus, type Bus } from "./bus.ts";
 import type { Drive } from "./drive.ts";
 import { endStep, newStepEnd, type StepEnd } from "./endStep.ts";
@@ -14,11 +14,12 @@ const end: StepEnd = newStepEnd();
 /** Takes a run through one step of any kind. Volts, resistance and losses of a step are those half-way through it. */
 export function oneStep(drive: Drive, state: RunState, shown: Float32Array | null, ledger: Ledger | null): void {
   const { bank } = drive;
-  const h = Math.floor(state.steps * bank.step_h + 1e-9);
+  const h = hourOf(bank, state.steps);
   bus.absorption_V = bank.absorption_V;
   bus.gap_V = bank.gap_V;
   bus.q1_Ah = state.q1;
   bus.q_Ah = state.q;
+  step.watts = ledger !== null;
   settleStep(drive, h, state.on, bus, step);
   state.net_A = step.drawn_A - step.stored_A;
   endStep(bank, state, end);

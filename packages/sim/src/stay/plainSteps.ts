@@ -14,13 +14,13 @@ import type { RunState } from "./runState.ts";
  */
 export function plainSteps(drive: Drive, state: RunState, steps: number, shown: Float32Array | null): boolean {
   const { bank, load_W, sun, kept, mixed, sunTracks } = drive;
-  const { perFull, cutOff_V, returns_V, gap_V, absorption_V, perGuessed_V, available_Ah, tank, volts } = bank;
+  const { perFull, cutOff_V, returns_V, gap_V, absorption_V, perGuessed_V, available_Ah, tank, volts, stepsAnHour } =
+    bank;
   const half = bank.halves[0]!;
-  const stepsAnHour = Math.round(1 / bank.step_h);
   const keeps = 1 - bank.stepLoss;
   const mostResistance_Ohm = bank.resistance_Ohm * resistanceGrowth.times;
-  // As factors and not as choices, which the loop would have to make at every step.
-  const [asWatts, asAmps] = sunTracks ? [1, 0] : [0, 1];
+  // A factor and not a choice, which the loop would have to make at every step.
+  const asWatts = sunTracks ? 1 : 0;
   const sunMost_A = sunTracks ? drive.sunMost_A : Infinity;
   const plainDriving = mixed !== null && mixed.drivingElement_W === null && mixed.steadyFeed_A >= 0;
   const plainMains = mixed !== null && mixed.mainsElement_W === null;
@@ -45,7 +45,7 @@ export function plainSteps(drive: Drive, state: RunState, steps: number, shown: 
         extra_A = mixed.mainsMost_A;
       } else break;
     }
-    const given_A = light * asAmps + extra_A;
+    const given_A = light * (1 - asWatts) + extra_A;
     const net_W = asked_W * powered - light * asWatts;
 
     net_A = 0;

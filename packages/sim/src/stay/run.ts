@@ -5,6 +5,7 @@ import { endStep, newStepEnd, type StepEnd } from "./endStep.ts";
 import type { Ledger } from "./ledger.ts";
 import { oneStep } from "./oneStep.ts";
 import { plainSteps } from "./plainSteps.ts";
+import { relayHour } from "./relayHour.ts";
 import { newRunState, type RunState } from "./runState.ts";
 
 /** What a run found. Hours from arrival; NaN where it did not happen. */
@@ -44,7 +45,7 @@ const end: StepEnd = newStepEnd();
 
 /**
  * The hourly recurrence: steps one bank through a stay. Plain steps are taken many at a time, the others one by one; with a
- * ledger, or a heating element among the loads, all are taken one by one.
+ * ledger, or a heating element among the loads while camped, all are taken one by one.
  * @param found filled in and returned
  * @throws RangeError where startCharge is not 0 to 1 or a series is shorter than `hours`
  */
@@ -53,16 +54,16 @@ export function run(drive: Drive, found: Found, options: RunOptions = {}): Found
   const { bank } = drive;
   const { step_h } = bank;
   const { stopAtDrop = false, shown = null, ledger = null } = options;
-  const steps = drive.hours * Math.round(1 / step_h);
-  const plain = ledger === null && drive.element_W === null;
+  const steps = drive.hours * bank.stepsAnHour;
+  const single = ledger !== null || drive.element_W !== null;
   start(drive);
   if (shown !== null) shown[0] = shownCharge(bank, state.lowest_Ah);
   while (state.steps < steps && !(stopAtDrop && state.drop_h >= 0)) {
     const until = Math.min(steps, state.steps + stretch);
-    if (plain && plainSteps(drive, state, until, shown)) {
+    if (!single && settleNext(drive, until, shown)) {
       endStep(bank, state, end);
       if (shown !== null) shown[state.steps] = shownCharge(bank, state.q);
-    } else if (!plain || state.steps < until) oneStep(drive, state, shown, ledger);
+    } else if (single || state.steps < until) oneStep(drive, state, shown, ledger);
   }
   found.drop_h = state.drop_h;
   found.reserve_h = state.reserve_h;
@@ -70,6 +71,12 @@ export function run(drive: Drive, found: Found, options: RunOptions = {}): Found
   found.lowest = shownCharge(bank, state.lowest_Ah);
   found.lowest_h = state.lowestStep * step_h;
   return found;
+}
+
+/** Takes plain steps, and settles the one after them if there is a short way to. */
+function settleNext(drive: Drive, until: number, shown: Float32Array | null): boolean {
+  if (plainSteps(drive, state, until, shown)) return true;
+  return drive.mixed !== null && state.steps < until && relayHour(drive, drive.mixed, state);
 }
 
 function start({ bank, startCharge }: Drive): void {
@@ -87,8 +94,11 @@ function start({ bank, startCharge }: Drive): void {
 
 function checkDrive({ hours, startCharge, load_W, sun, kept }: Drive): void {
   mustLie("startCharge", startCharge, 0, 1);
-  for (const [name, series] of Object.entries({ load_W, sun, kept })) {
-    if (!(series.length >= hours))
-      throw new RangeError(`${name} must have ${hours} hours or more, got ${series.length}`);
-  }
+  mustLast("load_W", load_W, hours);
+  mustLast("sun", sun, hours);
+  mustLast("kept", kept, hours);
+}
+
+function mustLast(name: string, series: Float64Array, hours: number): void {
+  if (!(series.length >= hours)) throw new RangeError(`${name} must have ${hours} hours or more, got ${series.length}`);
 }

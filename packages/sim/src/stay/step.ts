@@ -1,5 +1,7 @@
 /** What one step gave: means over the step. */
 export interface Step {
+  /** the watts are wanted too, and not just the bank's amps */
+  watts: boolean;
   /** charge stored, losses taken off [A] */
   stored_A: number;
   /** charge drawn [A] */
@@ -19,6 +21,7 @@ export interface Step {
 }
 
 export const newStep = (): Step => ({
+  watts: true,
   stored_A: 0.5,
   drawn_A: 0.5,
   served_W: 0.5,
@@ -34,7 +37,9 @@ export const newStep = (): Step => ({
 });
 
 export function clearStep(step: Step): void {
-  step.stored_A = step.drawn_A = step.served_W = step.element_W = 0;
+  step.stored_A = step.drawn_A = 0;
+  if (!step.watts) return;
+  step.served_W = step.element_W = 0;
   step.sunAvailable_W = step.sunUsed_W = step.sunClipped_W = step.feed_W = step.mains_W = 0;
   step.bankIn_W = step.bankOut_W = step.chargeLoss_W = 0;
 }

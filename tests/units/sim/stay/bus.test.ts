@@ -14,6 +14,7 @@ const idle: Bus = {
   sun_W: 0,
   sun_A: 0,
   sunMost_A: 40,
+  held_W: 0,
   extra_A: 0,
 };
 
