@@ -64,7 +64,7 @@ export default defineConfig([
   {
     // and so is what it comes to on the road: in parts, it would take twice as long
     files: ["packages/sim/src/stay/relayHour.ts"],
-    rules: { "max-lines-per-function": ["error", { max: 120, skipBlankLines: true, skipComments: true }] },
+    rules: { "max-lines-per-function": ["error", { max: 130, skipBlankLines: true, skipComments: true }] },
   },
   layer("packages/sim", []),
   layer("packages/catalogue", ["sim"]),

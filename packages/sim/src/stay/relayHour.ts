@@ -10,7 +10,7 @@ import type { RunState } from "./runState.ts";
  * comes to, and what a relay passes is told in `meetRelay`; but here all is in one function and in locals, as `plainSteps`
  * has the plain hours: numbers that go to and fro between functions and objects cost more than reckoning them does. Left to
  * `settleStep` are steps in which the charger clips the sun, the relay gives all that the source spares, brings the bank to
- * its absorption volts or carries a part of the loads only, and those in which the bank cannot give what is asked.
+ * its absorption volts, and those in which the bank cannot give what is asked.
  * @returns whether it is done
  */
 export function relayHour(drive: Drive, mixed: MixedHours, state: RunState): boolean {
@@ -51,7 +51,7 @@ export function relayHour(drive: Drive, mixed: MixedHours, state: RunState): boo
   const efficiency = bank.efficiency.at(charge);
   const accepts_A = acceptance_A(bank, q, charge);
   const missing_Ah = bank.full_Ah - q;
-  const perInto_Ah = tank.perAmp_h * efficiency;
+  const perStored_Ah = tank.perAmp_h * efficiency;
 
   let net_A = 0;
   for (let i = parked > 0 ? -1 : 0; i < shares.length; i++) {
@@ -62,6 +62,8 @@ export function relayHour(drive: Drive, mixed: MixedHours, state: RunState): boo
     const element_S = camps ? 0 : driven_S;
     const sun_A = light * asAmps;
     let behind_V = rested_V + gap_V;
+    let room_V = source_V - gap_V;
+    let perInto_Ah = perStored_Ah;
     let volts_V = 0;
     let into_A = 0;
     let through_A = 0;
@@ -91,13 +93,16 @@ export function relayHour(drive: Drive, mixed: MixedHours, state: RunState): boo
         through_A = into_A + net_W / volts_V + element_S * volts_V - sun_A;
       }
       if (through_A > spare_A) return false;
-      const room_V = source_V - gap_V;
-      if (volts.at(atRest_Ah + into_A * perInto_Ah) + into_A * ohm + through_A * path_Ohm > room_V) {
+    }
+    let carries = false;
+    for (let limited = source_V > idle_V; ; limited = carries) {
+      const end_V = limited ? volts.at(atRest_Ah + into_A * perInto_Ah) : 0;
+      if (end_V + into_A * ohm + through_A * path_Ohm > room_V && limited) {
         for (;;) {
           const perInto = ohm + volts.slope * perInto_Ah;
           const a = perInto + path_Ohm * (1 + ohm * element_S);
-          const b =
-            (perInto + path_Ohm) * behind_V + ohm * (room_V - volts.at0 - volts.slope * atRest_Ah + path_Ohm * sun_A);
+          const most_V = room_V - volts.at0 - volts.slope * atRest_Ah;
+          const b = (perInto + path_Ohm) * behind_V + ohm * (most_V + path_Ohm * sun_A);
           volts_V = upperRoot(a, 0.5 / a, b, ohm * path_Ohm * net_W);
           into_A = (volts_V - behind_V) / ohm;
           if (atRest_Ah + into_A * perInto_Ah >= volts.from) break;
@@ -105,9 +110,8 @@ export function relayHour(drive: Drive, mixed: MixedHours, state: RunState): boo
         }
         through_A = into_A + net_W / volts_V + element_S * volts_V - sun_A;
       }
-    }
-    if (volts_V > absorption_V) return false;
-    if (!(into_A > 0 && through_A > 0)) {
+      if (volts_V > absorption_V) return false;
+      if (carries || (into_A > 0 && through_A > 0)) break;
       const charges = net_W + element_S * rested_V * rested_V < sun_A * rested_V;
       if (!charges) behind_V = rested_V;
       const a = 1 + ohm * element_S;
@@ -121,11 +125,17 @@ export function relayHour(drive: Drive, mixed: MixedHours, state: RunState): boo
           into_A = sun_A - net_W / volts_V - element_S * volts_V;
         }
         into_A = into_A < 0 ? 0 : into_A < accepts_A ? into_A : accepts_A;
-      } else if (volts.at(atRest_Ah + into_A * tank.perAmp_h) + into_A * ohm < source_V) {
-        const asked_A = net_W / rested_V + element_S * rested_V - sun_A;
-        if (asked_A > spare_A || asked_A * path_Ohm > source_V - idle_V + gap_V) return false;
-        into_A = 0;
+        break;
       }
+      if (volts.at(atRest_Ah + into_A * tank.perAmp_h) + into_A * ohm >= source_V) break;
+      // The bank gives nothing, unless the relay cannot give all.
+      carries = true;
+      volts_V = rested_V;
+      into_A = 0;
+      through_A = net_W / rested_V + element_S * rested_V - sun_A;
+      room_V = source_V;
+      perInto_Ah = tank.perAmp_h;
+      if (through_A > spare_A) return false;
     }
     if (light * asWatts > sunMost_A * Math.min(volts_V, rested_V)) return false;
     const weight = camps ? parked : driving * shares[i]!.weight;
