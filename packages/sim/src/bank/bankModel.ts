@@ -35,7 +35,7 @@ export interface BankModel {
   readonly taper_per_h: number;
   /** amps stored for each missing Ah, meant over a step at absorption volts; all in one step where there is no taper, none too cold */
   readonly takenUp_per_h: number;
-  /** the same by the volts at the terminals */
+  /** the same by the volts at the terminals, in straight lines between the points of the chemistry's weak taper */
   readonly weakTakenUp_per_h: ReadLine;
   readonly endTaperFrom: number;
   readonly end_A: number;
@@ -139,7 +139,7 @@ export function resistanceAt_Ohm(model: BankModel, charge: number): number {
   return model.resistance_Ohm * (1 + moreAtLeast * gone);
 }
 
-/** The hour that a step lies in. */
+/** The hour that a step lies in, counted from 0. @param step whole, 0 or more */
 export const hourOf = (model: BankModel, step: number): number => Math.floor(step * model.step_h + 1e-9);
 
 /** Shown state of charge, 0 to 1: counts down from full in units of the 20 h capacity. */

@@ -28,7 +28,11 @@ export function converterMost_A(circuit: FeedCircuit, source_V: number, bus_V: n
   return output_A < circuit.converter.rated_A ? output_A : circuit.converter.rated_A;
 }
 
-/** The most watts that a converter gives for what its path and its source let through, its own rating left out. */
+/**
+ * The most that a converter gives for what its path and its source let through, its own rating left out [W].
+ * @param source_V a share's volts from the circuit [V]
+ * @returns 0 or more; 0 for a relay, and below the converter's least input volts
+ */
 export function converterHeld_W(circuit: FeedCircuit, source_V: number): number {
   const { converter, resistance_Ohm } = circuit;
   if (converter === null || !(source_V >= converter.minInput_V)) return 0;

@@ -4,6 +4,8 @@ import { converterMost_A } from "./converter.ts";
 /**
  * What a feed gives a bank on average over a drive, near enough to say where it then stands [A].
  * @param bank_V volts at which the bank comes to take charge [V]
+ * @param bank_Ohm its inner resistance [Ω], 0 or more
+ * @returns 0 or more
  */
 export function roughFeed_A(feed: FeedCircuit, bank_V: number, bank_Ohm: number): number {
   const { shares, converter, spare_A, resistance_Ohm } = feed;

@@ -13,8 +13,6 @@ export interface Bus {
   /** charge available at the end of the step where no current flows [Ah], and the volts of that */
   atRest_Ah: number;
   restedEnd_V: number;
-  /** net amps out of the bank, near enough to say where it stands half-way through the step */
-  guess_A: number;
   /** the bank as it stands half-way through the step: share of full, and what comes of that */
   charge: number;
   efficiency: number;
@@ -55,7 +53,6 @@ export const newBus = (): Bus => ({
   q_Ah: 0.5,
   atRest_Ah: 0.5,
   restedEnd_V: 0.5,
-  guess_A: 0.5,
   charge: 0.5,
   efficiency: 0.5,
   rested_V: 0.5,
@@ -78,7 +75,7 @@ export const newBus = (): Bus => ({
   served_W: 0.5,
 });
 
-/** Fills in the results. Energy closes: sun + extra = loads + bank, to rounding. */
+/** Meets and accounts. */
 export function settle(bus: Bus): void {
   meet(bus);
   account(bus);
@@ -174,7 +171,7 @@ export function standOn(bus: Bus, { behind_V, perInto, perExtra, most }: Limit):
   }
 }
 
-/** Volts behind the bank's resistance. */
+/** Volts behind the bank's resistance, the extra amps being given. */
 function loadedVolts(bus: Bus, behind_V: number): number {
   const { resistance_Ohm, sun_W, sunMost_A } = bus;
   const load_W = bus.load_W - bus.held_W;

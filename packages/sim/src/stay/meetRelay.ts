@@ -90,7 +90,7 @@ function limitByEndVolts(bank: BankModel, feed: FeedCircuit, room_V: number, sto
   for (;;) {
     const most_V = room_V - volts.at0 - volts.slope * atRest_Ah;
     holdTo(bus, resistance_Ohm + volts.slope * perInto_Ah, feed.resistance_Ohm, most_V);
-    if (atRest_Ah + bus.bank_A * perInto_Ah >= volts.from) return;
+    if (!(atRest_Ah + bus.bank_A * perInto_Ah < volts.from)) return;
     volts.lower();
   }
 }

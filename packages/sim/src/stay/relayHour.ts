@@ -105,7 +105,7 @@ export function relayHour(drive: Drive, mixed: MixedHours, state: RunState): boo
           const b = (perInto + path_Ohm) * behind_V + ohm * (most_V + path_Ohm * sun_A);
           volts_V = upperRoot(a, 0.5 / a, b, ohm * path_Ohm * net_W);
           into_A = (volts_V - behind_V) / ohm;
-          if (atRest_Ah + into_A * perInto_Ah >= volts.from) break;
+          if (!(atRest_Ah + into_A * perInto_Ah < volts.from)) break;
           volts.lower();
         }
         through_A = into_A + net_W / volts_V + element_S * volts_V - sun_A;
