@@ -59,12 +59,12 @@ export default defineConfig([
   {
     // the hourly recurrence is one loop on purpose: its state stays in locals, and nothing is called or made a step
     files: ["packages/sim/src/stay/plainSteps.ts"],
-    rules: { "max-lines-per-function": ["error", { max: 80, skipBlankLines: true, skipComments: true }] },
+    rules: { "max-lines-per-function": ["error", { max: 90, skipBlankLines: true, skipComments: true }] },
   },
   {
     // and so is what it comes to on the road: in parts, it would take twice as long
     files: ["packages/sim/src/stay/relayHour.ts"],
-    rules: { "max-lines-per-function": ["error", { max: 130, skipBlankLines: true, skipComments: true }] },
+    rules: { "max-lines-per-function": ["error", { max: 140, skipBlankLines: true, skipComments: true }] },
   },
   layer("packages/sim", []),
   layer("packages/catalogue", ["sim"]),

@@ -86,7 +86,7 @@ const drives: Readonly<Record<string, Drive>> = {
 
 function recurrence(): void {
   const found = newFound();
-  const shown = new Float32Array(hours + 1);
+  const held_Ah = new Float64Array(hours + 1);
   const net_A = Float64Array.from({ length: hours }, (_, h) => 5 * Math.sin(0.26 * h) - 0.5);
   const { c, k_per_h, full_Ah } = chemistries.agm;
   let sink = 0;
@@ -97,7 +97,7 @@ function recurrence(): void {
     textbook: times(() => (sink += textbookLoop({ c, k_per_h, full_Ah: 2 * full_Ah }, net_A))),
     hoisted: times(() => (sink += hoistedLoop({ c, k_per_h, full_Ah: 2 * full_Ah }, net_A))),
     ...Object.fromEntries(
-      Object.entries(drives).map(([name, drive]) => [name, times(() => run(drive, found, { shown }))] as const),
+      Object.entries(drives).map(([name, drive]) => [name, times(() => run(drive, found, { held_Ah }))] as const),
     ),
   };
   const taken = interleaved(cases, 25);

@@ -4,7 +4,7 @@ import { acceptanceAt_A, bankModel } from "../../packages/sim/src/bank/index.ts"
 import { availableAfter_Ah } from "../../packages/sim/src/bank/twoTanks.ts";
 import { prepareFeed } from "../../packages/sim/src/feed/index.ts";
 import { meet, newBus, type Bus } from "../../packages/sim/src/stay/bus.ts";
-import type { Drive } from "../../packages/sim/src/stay/index.ts";
+import { hourlyLoads, type Drive } from "../../packages/sim/src/stay/index.ts";
 import { settleStep } from "../../packages/sim/src/stay/settleStep.ts";
 import { newStep } from "../../packages/sim/src/stay/step.ts";
 import { anyBank, anyRelay, int, scaled } from "./arbitraries/study.ts";
@@ -26,12 +26,13 @@ function settled({ bank: of, temp_C, held, unlevel, feed: fed, load_W, element_W
   const bank = bankModel({ ...of, nominal_V: 12 }, temp_C);
   const feed = prepareFeed({ ...fed, source: { ...fed.source, low_V: null } });
   const [none, all] = [new Float64Array(1), Float64Array.of(1)];
+  const drivingLoads = hourlyLoads(1);
+  drivingLoads.both.set([load_W, element_W]);
   const drive: Drive = {
     bank,
     hours: 1,
     startCharge: held,
-    load_W: none,
-    element_W: null,
+    loads: hourlyLoads(1),
     sun: Float64Array.of(sunTracks ? sun : sun / 14),
     sunTracks,
     sunMost_A: 20,
@@ -40,10 +41,8 @@ function settled({ bank: of, temp_C, held, unlevel, feed: fed, load_W, element_W
       parked: none,
       driving: all,
       mains: none,
-      drivingLoad_W: Float64Array.of(load_W),
-      drivingElement_W: Float64Array.of(element_W),
-      mainsLoad_W: none,
-      mainsElement_W: null,
+      drivingLoads,
+      mainsLoads: hourlyLoads(1),
       feed,
       steadyFeed_A: NaN,
       mainsMost_A: 0,

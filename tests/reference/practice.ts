@@ -1,4 +1,4 @@
-import { bankModel } from "../../packages/sim/src/bank/index.ts";
+import { bankModel, shownCharge } from "../../packages/sim/src/bank/index.ts";
 import { explain } from "../../packages/sim/src/answers/explain.ts";
 import { climateOf, findPlace } from "../../packages/catalogue/src/places/index.ts";
 import { newFound, newLedger, run } from "../../packages/sim/src/stay/index.ts";
@@ -65,9 +65,9 @@ const step_h = 0.1;
 function hoursOnCharger(bank: Bank, amps: number, from: number, to: number): number {
   const hours = 24;
   const model = bankModel(bank, 25, step_h);
-  const shown = new Float32Array(hours / step_h + 1);
-  run(onCharger(model, hours, from, amps), newFound(), { shown });
-  const reached = shown.findIndex((charge) => charge >= to);
+  const held_Ah = new Float64Array(hours / step_h + 1);
+  run(onCharger(model, hours, from, amps), newFound(), { held_Ah });
+  const reached = held_Ah.findIndex((held) => shownCharge(model, held) >= to);
   return reached < 0 ? hours : reached * step_h;
 }
 

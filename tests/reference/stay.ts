@@ -1,4 +1,4 @@
-import { bankModel, type BankModel } from "../../packages/sim/src/bank/index.ts";
+import { bankModel, shownCharge, type BankModel } from "../../packages/sim/src/bank/index.ts";
 import { newFound, run } from "../../packages/sim/src/stay/index.ts";
 import { ReadLine } from "../../packages/sim/src/numeric/line.ts";
 import { solveLinear } from "../../packages/sim/src/numeric/solveLinear.ts";
@@ -15,15 +15,15 @@ const step_h = 0.1;
 const testHours = 12;
 
 /** Shown charge at each six minutes, and the same less what is left of it. */
-function charged(amps: number): Float32Array {
+function charged(amps: number): Float64Array {
   const bank = bankModel({ ...twoAgm, capacity_Ah: agm_Ah }, 25, step_h);
-  const shown = new Float32Array(testHours / step_h + 1);
-  run(onCharger(bank, testHours, test.inputs["start_SOC"] as number, amps), newFound(), { shown });
-  return shown;
+  const held_Ah = new Float64Array(testHours / step_h + 1);
+  run(onCharger(bank, testHours, test.inputs["start_SOC"] as number, amps), newFound(), { held_Ah });
+  return held_Ah.map((held) => shownCharge(bank, held));
 }
 
 /** Mean amps stored in each step. The tail is of amps at the terminals, of which near full 0.8 is stored. */
-const stored_A = (shown: Float32Array, i: number): number => ((shown[i + 1]! - shown[i]!) * agm_Ah) / step_h;
+const stored_A = (shown: Float64Array, i: number): number => ((shown[i + 1]! - shown[i]!) * agm_Ah) / step_h;
 const storedNearFull = 0.8;
 
 function hoursToTail(amps: number): number {
@@ -137,10 +137,10 @@ const hair_Ah = 1e-3;
 function day(bank: BankModel, state: number, sunny: boolean): { readonly next: number; readonly lost: boolean } {
   const drive = alone(bank, 1, dayAmps * flatVolts);
   if (sunny) drive.sun[0] = 2 * dayAmps * flatVolts;
-  const shown = new Float32Array(2);
+  const held_Ah = new Float64Array(2);
   const startCharge = Math.min(1, (state + hair_Ah) / bank.full_Ah);
-  const { drop_h } = run({ ...drive, startCharge }, newFound(), { shown });
-  return { next: Math.round(shown[1]! * bank.full_Ah), lost: drop_h >= 0 };
+  const { drop_h } = run({ ...drive, startCharge }, newFound(), { held_Ah });
+  return { next: Math.round(held_Ah[1]!), lost: drop_h >= 0 };
 }
 
 /** Share of days in the long run on which the load is not met. */

@@ -1,18 +1,19 @@
 import { chargeWhenShown_Ah, type BankModel } from "../../packages/sim/src/bank/index.ts";
-import type { Drive } from "../../packages/sim/src/stay/index.ts";
+import { hourlyLoads, type Drive } from "../../packages/sim/src/stay/index.ts";
 
 /** A bank by itself: a steady load and nothing else, unless said. */
 export function alone(bank: BankModel, hours: number, load_W: number): Drive {
+  const loads = hourlyLoads(hours);
+  loads.load_W.fill(load_W);
   return {
     bank,
     hours,
     startCharge: 1,
-    load_W: new Float64Array(hours).fill(load_W),
-    element_W: null,
+    loads,
     sun: new Float64Array(hours),
+    kept: new Float64Array(hours).fill(1),
     sunTracks: true,
     sunMost_A: Infinity,
-    kept: new Float64Array(hours).fill(1),
     mixed: null,
   };
 }
@@ -24,10 +25,8 @@ export function onCharger(bank: BankModel, hours: number, startShown: number, am
     parked: none,
     driving: none,
     mains: new Float64Array(hours).fill(1),
-    drivingLoad_W: none,
-    drivingElement_W: null,
-    mainsLoad_W: none,
-    mainsElement_W: null,
+    drivingLoads: hourlyLoads(hours),
+    mainsLoads: hourlyLoads(hours),
     feed: null,
     steadyFeed_A: 0,
     mainsMost_A: amps,

@@ -1,3 +1,4 @@
+import { shownCharge, type ChargeScale } from "../bank/bankModel.ts";
 import { rankOf } from "./quantile.ts";
 import type { ChargeBand } from "./types.ts";
 
@@ -12,31 +13,37 @@ const block = 16;
  * P10, P50 and P90 of the shown charge, hour by hour, with the average and the dark sky beside them. Charge is rounded
  * first and ranked after, which comes to the same the other way round, so that ranks are read off a count of each step
  * instead of sorting every hour.
- * @param drawn shown charge under each drawn sky; where there is none yet, the average stands in
+ * @param average charge held under the average sky [Ah], as the others
+ * @param drawn the same under each drawn sky; where there is none yet, the average stands in
  */
-export function bandOf(average: Float32Array, dark: Float32Array, drawn: readonly Float32Array[]): ChargeBand {
+export function bandOf(
+  bank: ChargeScale,
+  average: Float64Array,
+  dark: Float64Array,
+  drawn: readonly Float64Array[],
+): ChargeBand {
   const skies = drawn.length === 0 ? [average] : drawn;
   const ranks = [0.1, 0.5, 0.9].map((share) => rankOf(share, skies.length));
   const band = ranks.map(() => new Array<number>(average.length));
   const counts = new Uint32Array(block * row);
   for (let from = 0; from < average.length; from += block) {
     const to = Math.min(average.length, from + block);
-    for (const sky of skies) countSteps(counts, sky, from, to);
+    for (const sky of skies) countSteps(counts, bank, sky, from, to);
     for (let hour = from; hour < to; hour++) {
       readRanks(counts, (hour - from) * row, ranks, band, hour);
     }
     counts.fill(0);
   }
   const [p10, p50, p90] = band as [number[], number[], number[]];
+  const rounded = (held_Ah: number): number => stepOf(bank, held_Ah) / steps;
   return { p10, p50, p90, average: Array.from(average, rounded), dark: Array.from(dark, rounded) };
 }
 
 /** To the nearest; charge is never below nothing, so cutting off will do. */
-const stepOf = (charge: number): number => (charge * steps + 0.5) | 0;
-const rounded = (charge: number): number => stepOf(charge) / steps;
+const stepOf = (bank: ChargeScale, held_Ah: number): number => (shownCharge(bank, held_Ah) * steps + 0.5) | 0;
 
-function countSteps(counts: Uint32Array, sky: Float32Array, from: number, to: number): void {
-  for (let hour = from; hour < to; hour++) counts[(hour - from) * row + stepOf(sky[hour]!)]!++;
+function countSteps(counts: Uint32Array, bank: ChargeScale, sky: Float64Array, from: number, to: number): void {
+  for (let hour = from; hour < to; hour++) counts[(hour - from) * row + stepOf(bank, sky[hour]!)]!++;
 }
 
 /** Reads the charge at each of some rising ranks off one hour's counts. */

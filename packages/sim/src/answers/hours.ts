@@ -1,3 +1,4 @@
+import { shownCharge } from "../bank/bankModel.ts";
 import {
   arrivalHour,
   harvest,
@@ -54,8 +55,7 @@ export function ledgerOf(study: Study, id: string, options: HoursOptions = {}): 
   }
   const drive = travelled ? setupPlan.travelled : setupPlan.parked;
   const ledger = newLedger(drive.hours);
-  const shown = new Float32Array(drive.hours + 1);
-  run(drive, newFound(), { ledger, shown });
+  run(drive, newFound(), { ledger });
   const parts = partsOf(setupPlan, travelled);
   return {
     id,
@@ -66,6 +66,6 @@ export function ledgerOf(study: Study, id: string, options: HoursOptions = {}): 
     ...parts,
     ...energyByLoad(setupPlan, parts, ledger),
     ledger,
-    charge: Float64Array.from(shown.subarray(1)),
+    charge: ledger.held_Ah.map((held_Ah) => shownCharge(setupPlan.bank, held_Ah)),
   };
 }

@@ -1,6 +1,6 @@
-import { bankModel, chargeWhenShown_Ah } from "../bank/bankModel.ts";
+import { bankModel, shownCharge } from "../bank/bankModel.ts";
 import type { FeedCircuit } from "../feed/index.ts";
-import { newFound, run, steadyFeed_A, together, type SetupPlan } from "../stay/index.ts";
+import { hourlyLoads, newFound, run, steadyFeed_A, together, type SetupPlan } from "../stay/index.ts";
 
 /** Hours of driving, without sun, from the reserve to a shown charge; null where two days of driving do not reach it. */
 export interface RefillHours {
@@ -25,9 +25,9 @@ export function refillHours(setupPlan: SetupPlan): RefillHours {
 }
 
 /** Shown charge by tenths of an hour of driving, from the reserve on, through a feed. */
-export function refillCourse({ plan, setup, demands, bank }: SetupPlan, feed: FeedCircuit): Float32Array {
+export function refillCourse({ plan, setup, demands, bank }: SetupPlan, feed: FeedCircuit): Float64Array {
   const hours = Math.min(longest_h, plan.hours);
-  const shown = new Float32Array(Math.round(hours / step_h) + 1);
+  const held_Ah = new Float64Array(Math.round(hours / step_h) + 1);
   const ones = new Float64Array(hours).fill(1);
   const none = new Float64Array(hours);
   const driving = together(plan, demands, setup.inverter, "driving");
@@ -35,9 +35,8 @@ export function refillCourse({ plan, setup, demands, bank }: SetupPlan, feed: Fe
   const drive = {
     bank: model,
     hours,
-    startCharge: Math.max(0, chargeWhenShown_Ah(model, model.reserve) / model.full_Ah),
-    load_W: driving.load_W,
-    element_W: driving.element_W,
+    startCharge: Math.max(0, model.reserve_Ah / model.full_Ah),
+    loads: driving,
     sun: none,
     sunTracks: true,
     sunMost_A: 0,
@@ -46,29 +45,27 @@ export function refillCourse({ plan, setup, demands, bank }: SetupPlan, feed: Fe
       parked: none,
       driving: ones,
       mains: none,
-      drivingLoad_W: driving.load_W,
-      drivingElement_W: driving.element_W,
-      mainsLoad_W: none,
-      mainsElement_W: null,
+      drivingLoads: driving,
+      mainsLoads: hourlyLoads(hours),
       feed,
       steadyFeed_A: steadyFeed_A(model, feed),
       mainsMost_A: 0,
     },
   };
-  run(drive, newFound(), { shown });
-  return shown;
+  run(drive, newFound(), { held_Ah });
+  return held_Ah.map((held) => shownCharge(model, held));
 }
 
-export const hoursOf = (course: Float32Array): RefillHours => ({
+export const hoursOf = (course: Float64Array): RefillHours => ({
   to80: firstReach_h(course, 0.8),
   toFull: firstReach_h(course, full),
 });
 
 /** Charge shown after so many hours; what lies past the end stands as at the end. */
-export const chargeAfter = (course: Float32Array, hours: number): number =>
+export const chargeAfter = (course: Float64Array, hours: number): number =>
   course[Math.min(course.length - 1, Math.round(hours / step_h))]!;
 
-function firstReach_h(course: Float32Array, level: number): number | null {
+function firstReach_h(course: Float64Array, level: number): number | null {
   const i = course.findIndex((value) => value >= level);
   if (i < 0) return null;
   if (i === 0) return 0;

@@ -21,7 +21,7 @@ import type { Autonomy, SetupAnswer } from "./types.ts";
 /** The fixed skies: no sun at all, and every day at its month's clearness. */
 interface FixedSky {
   readonly found: Found;
-  readonly shown: Float32Array;
+  readonly held_Ah: Float64Array;
 }
 
 /** What is gathered for one setup while the skies go by. Hours; NaN where it did not happen. */
@@ -30,7 +30,7 @@ export interface Tally {
   readonly drop_h: Float64Array;
   readonly reserve_h: Float64Array;
   readonly lasted: Uint8Array;
-  readonly shown: readonly Float32Array[];
+  readonly held_Ah: readonly Float64Array[];
   readonly without: readonly { readonly drive: Drive; readonly drop_h: Float64Array; readonly average: Found }[];
   readonly dark: FixedSky;
   readonly average: FixedSky & { readonly ledger: Ledger };
@@ -54,7 +54,7 @@ export function newTally(setupPlan: SetupPlan, draws: number, { without, band }:
     drop_h: noDrops(),
     reserve_h: noDrops(),
     lasted: new Uint8Array(draws),
-    shown: Array.from({ length: band ? draws : 0 }, () => new Float32Array(hours + 1)),
+    held_Ah: Array.from({ length: band ? draws : 0 }, () => new Float64Array(hours + 1)),
     without: demands.map((left) => ({
       drive: parkedWith(
         setupPlan,
@@ -63,8 +63,8 @@ export function newTally(setupPlan: SetupPlan, draws: number, { without, band }:
       drop_h: noDrops(),
       average: newFound(),
     })),
-    dark: { found: newFound(), shown: new Float32Array(hours + 1) },
-    average: { found: newFound(), shown: new Float32Array(hours + 1), ledger: newLedger(hours) },
+    dark: { found: newFound(), held_Ah: new Float64Array(hours + 1) },
+    average: { found: newFound(), held_Ah: new Float64Array(hours + 1), ledger: newLedger(hours) },
     drawn: 0,
   };
 }
@@ -72,17 +72,17 @@ export function newTally(setupPlan: SetupPlan, draws: number, { without, band }:
 /** Dark and average skies; the planes must hold the light of the average sky. */
 export function tallyFixed({ setupPlan, dark, average, without }: Tally): void {
   setupPlan.calendarSun.fill(0);
-  run(setupPlan.parked, dark.found, { shown: dark.shown });
+  run(setupPlan.parked, dark.found, { held_Ah: dark.held_Ah });
   harvest(setupPlan);
-  run(setupPlan.parked, average.found, { shown: average.shown, ledger: average.ledger });
+  run(setupPlan.parked, average.found, { held_Ah: average.held_Ah, ledger: average.ledger });
   for (const { drive, average: found } of without) run(drive, found, { stopAtDrop: true });
 }
 
 /** One drawn sky; the setup's sun must hold its harvest. */
 export function tallyDraw(tally: Tally, draw: number): void {
   const { setupPlan, without } = tally;
-  const shown = tally.shown[draw] ?? null;
-  run(setupPlan.parked, scratch, { shown, stopAtDrop: shown === null });
+  const held_Ah = tally.held_Ah[draw] ?? null;
+  run(setupPlan.parked, scratch, { held_Ah, stopAtDrop: held_Ah === null });
   tally.drop_h[draw] = scratch.drop_h;
   tally.reserve_h[draw] = scratch.reserve_h;
   tally.lasted[draw] = run(setupPlan.travelled, scratch, { stopAtDrop: true }).drop_h >= 0 ? 0 : 1;
@@ -107,7 +107,7 @@ export function setupAnswer(tally: Tally): SetupAnswer {
     fridges: fridgesOf(setupPlan),
     peaks: peaksOf(setupPlan, average.found),
     cautions: cautionsOf(setupPlan),
-    charge: bandOf(tally.average.shown, dark.shown, tally.shown.slice(0, tally.drawn)),
+    charge: bandOf(setupPlan.bank, average.held_Ah, dark.held_Ah, tally.held_Ah.slice(0, tally.drawn)),
   };
 }
 

@@ -58,7 +58,7 @@ export function dailySums({ setupPlan, sunPerWatt }: Trial, array_W: number): { 
       let load_Wh = 0;
       for (let i = 24 * day; i < 24 * (day + 1); i++) {
         sun_Wh += one[i]! * plan.kept[i]! * volts * array_W;
-        load_Wh += parked.load_W[i]! + (parked.element_W?.[i] ?? 0);
+        load_Wh += parked.loads.load_W[i]! + parked.loads.element_W[i]!;
       }
       return { sun_Wh, load_Wh };
     }),

@@ -32,7 +32,6 @@ export function useOf(setupPlan: SetupPlan, ledger: Ledger): SetupAnswer["use_Wh
 
 /** A heating element takes more at higher volts: its mean watts over nominal, in the hours that it was powered. */
 function elementRatio({ camped }: SetupPlan, ledger: Ledger): number {
-  if (camped.element_W === null) return 1;
   let nominal_Wh = 0;
   let actual_Wh = 0;
   for (let i = 0; i < ledger.hours; i++) {

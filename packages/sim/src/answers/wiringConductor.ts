@@ -1,4 +1,4 @@
-import { acceptanceAt_A, chargeWhenShown_Ah, type BankModel } from "../bank/index.ts";
+import { acceptanceAt_A, type BankModel } from "../bank/index.ts";
 import {
   ampacity_A,
   ampacityTable,
@@ -61,7 +61,7 @@ export function areaForDrop_mm2(path: readonly PathPiece[], amps_A: number, drop
  */
 export function sizingAmps_A(feed: Feed, model: BankModel, drop_V: number): number {
   if (feed.kind === "relay") {
-    const reserve_Ah = chargeWhenShown_Ah(model, model.reserve);
+    const reserve_Ah = model.reserve_Ah;
     return Math.min(feed.source.spare_A, acceptanceAt_A(model, reserve_Ah, feed.source.volts - drop_V));
   }
   const input_V = Math.max(1, lowest_V(feed) - drop_V);

@@ -40,6 +40,8 @@ export interface BankModel {
   readonly endTaperFrom: number;
   readonly end_A: number;
   readonly reserve: number;
+  /** charge held when the reserve is shown [Ah] */
+  readonly reserve_Ah: number;
   /** −Infinity where only the BMS drops the loads */
   readonly cutOff_V: number;
   readonly returns_V: number;
@@ -51,6 +53,9 @@ export interface BankModel {
   readonly efficiency: ReadLine;
   readonly takesCharge: boolean;
 }
+
+/** What shown charge is counted in. */
+export type ChargeScale = Pick<BankModel, "full_Ah" | "capacity_Ah">;
 
 /** Largest bank that is taken [Ah]. */
 export const mostCapacity_Ah = 100_000;
@@ -67,6 +72,7 @@ export function bankModel(bank: Bank, temp_C: number, step_h = 1): BankModel {
   checkBank(bank, temp_C, step_h);
   const chemistry = chemistries[bank.chemistry];
   const twelves = bank.nominal_V / 12;
+  const reserve = bank.reserve ?? chemistry.reserve;
   const kept_Ah = bank.capacity_Ah * bank.condition;
   const capacity_Ah = kept_Ah * alongLine(chemistry.capacityByTemp, temp_C);
   const full_Ah = (capacity_Ah * chemistry.full_Ah) / 100;
@@ -105,7 +111,8 @@ export function bankModel(bank: Bank, temp_C: number, step_h = 1): BankModel {
     ),
     endTaperFrom: chemistry.endTaper?.from ?? 2,
     end_A: (chemistry.endTaper?.end_C ?? 0) * kept_Ah,
-    reserve: bank.reserve ?? chemistry.reserve,
+    reserve,
+    reserve_Ah: chargeWhenShown_Ah({ full_Ah, capacity_Ah }, reserve),
     cutOff_V: cutOff_V ?? -Infinity,
     returns_V: chemistry.returns_V * twelves,
     stepLoss: (chemistry.selfDischarge_per_month / monthHours_h) * step_h,
@@ -129,25 +136,27 @@ function checkBank(bank: Bank, temp_C: number, step_h: number): void {
 export const restedVolts_V = (model: BankModel, available: number): number =>
   model.volts.at(available * model.available_Ah);
 
-const growsTo = resistanceGrowth.at;
-const perChargeGone = 1 / (1 - resistanceGrowth.at);
-const moreAtLeast = resistanceGrowth.times - 1;
+const { at: growsTo, times: growsBy } = resistanceGrowth;
+const perCharge = (growsBy - 1) / (1 - growsTo);
+const atNone = 1 + perCharge;
 
 /** Inner resistance at a charge, 0 to 1 [Ω]: grows in a straight line to double at 20 % and holds. */
 export function resistanceAt_Ohm(model: BankModel, charge: number): number {
-  const gone = charge >= 1 ? 0 : charge <= growsTo ? 1 : (1 - charge) * perChargeGone;
-  return model.resistance_Ohm * (1 + moreAtLeast * gone);
+  const full_Ohm = model.resistance_Ohm;
+  if (charge >= 1) return full_Ohm;
+  if (charge <= growsTo) return full_Ohm * growsBy;
+  return full_Ohm * (atNone - charge * perCharge);
 }
 
 /** The hour that a step lies in, counted from 0. @param step whole, 0 or more */
 export const hourOf = (model: BankModel, step: number): number => Math.floor(step * model.step_h + 1e-9);
 
 /** Shown state of charge, 0 to 1: counts down from full in units of the 20 h capacity. */
-export function shownCharge(model: BankModel, q_Ah: number): number {
+export function shownCharge(model: ChargeScale, q_Ah: number): number {
   const shown = 1 - (model.full_Ah - q_Ah) / model.capacity_Ah;
   return shown < 0 ? 0 : shown > 1 ? 1 : shown;
 }
 
 /** The charge held when so much is shown [Ah]; the inverse of `shownCharge` inside 0 to 1. */
-export const chargeWhenShown_Ah = (model: BankModel, shown: number): number =>
+export const chargeWhenShown_Ah = (model: ChargeScale, shown: number): number =>
   model.full_Ah - (1 - shown) * model.capacity_Ah;

@@ -7,6 +7,7 @@ import {
   runShare,
 } from "../loads/index.ts";
 import type { AbsorptionFridge, Appliance, CompressorFridge, Inverter, Load } from "../study.ts";
+import { hourlyLoads, type HourlyLoads } from "./drive.ts";
 import type { StayPlan } from "./stayPlan.ts";
 
 /** What one load asks of the bus, by hour of the stay, as if the whole hour were camped, or driven. */
@@ -152,9 +153,7 @@ function absorptionDemand(
 }
 
 /** What all loads together ask in one part of the hours. */
-export interface PartLoad {
-  readonly load_W: Float64Array;
-  readonly element_W: Float64Array | null;
+export interface PartLoad extends HourlyLoads {
   /** idle draw of the inverter inside `load_W` [W] */
   readonly idle_W: Float64Array | null;
 }
@@ -166,17 +165,16 @@ export function together(
   inverter: Inverter | null,
   part: "camped" | "driving" | "mains",
 ): PartLoad {
-  const load_W = new Float64Array(plan.hours);
-  let element_W: Float64Array | null = null;
+  const loads = hourlyLoads(plan.hours);
   for (const demand of demands) {
     if (part === "mains" && demand.needsInverter !== null) continue;
-    addTo(load_W, part === "driving" ? demand.driving_W : demand.camped_W);
+    addTo(loads.load_W, part === "driving" ? demand.driving_W : demand.camped_W);
     const element = part === "driving" ? demand.drivingElement_W : demand.campedElement_W;
-    if (element !== null) addTo((element_W ??= new Float64Array(plan.hours)), element);
+    if (element !== null) addTo(loads.element_W, element);
   }
   const idle_W = part === "mains" ? null : idleDraw_W(plan, demands, inverter, part);
-  if (idle_W !== null) addTo(load_W, idle_W);
-  return { load_W, element_W, idle_W };
+  if (idle_W !== null) addTo(loads.load_W, idle_W);
+  return { ...loads, idle_W };
 }
 
 function idleDraw_W(

@@ -1,6 +1,24 @@
 import type { BankModel } from "../bank/bankModel.ts";
 import type { FeedCircuit } from "../feed/index.ts";
 
+/**
+ * What loads ask of the bus, an hour a value. Both are views of one array, the second after the first: the hourly loop reads
+ * them at every step, and feels each array that it has to look up.
+ */
+export interface HourlyLoads {
+  readonly both: Float64Array;
+  /** powers [W] */
+  readonly load_W: Float64Array;
+  /** plain heating elements, at nominal volts [W] */
+  readonly element_W: Float64Array;
+}
+
+/** Loads that ask for nothing yet. */
+export function hourlyLoads(hours: number): HourlyLoads {
+  const both = new Float64Array(2 * hours);
+  return { both, load_W: both.subarray(0, hours), element_W: both.subarray(hours) };
+}
+
 /** What drives a bank, an hour a value: everything that the bank itself does not change. */
 export interface Drive {
   readonly bank: BankModel;
@@ -8,10 +26,8 @@ export interface Drive {
   readonly hours: number;
   /** share of both tanks at the start, 0 to 1 */
   readonly startCharge: number;
-  /** loads at the bus while camped [W] */
-  readonly load_W: Float64Array;
-  /** plain heating elements while camped, at nominal volts [W]; null where there is none */
-  readonly element_W: Float64Array | null;
+  /** while camped */
+  readonly loads: HourlyLoads;
   /** tracking charger: watts before its rating; plain charger: amps, rating applied */
   readonly sun: Float64Array;
   readonly sunTracks: boolean;
@@ -30,11 +46,9 @@ export interface MixedHours {
   readonly parked: Float64Array;
   readonly driving: Float64Array;
   readonly mains: Float64Array;
-  readonly drivingLoad_W: Float64Array;
-  readonly drivingElement_W: Float64Array | null;
-  /** on the mains: loads left for the bank, ac loads gone to the mains */
-  readonly mainsLoad_W: Float64Array;
-  readonly mainsElement_W: Float64Array | null;
+  readonly drivingLoads: HourlyLoads;
+  /** left for the bank, ac loads gone to the mains */
+  readonly mainsLoads: HourlyLoads;
   readonly feed: FeedCircuit | null;
   /** what the feed gives at any volts that the bank comes to; 0 where there is none, NaN where it depends on the bank */
   readonly steadyFeed_A: number;

@@ -1,4 +1,4 @@
-import { chargeWhenShown_Ah, resistanceAt_Ohm, type BankModel } from "../bank/bankModel.ts";
+import { resistanceAt_Ohm, type BankModel } from "../bank/bankModel.ts";
 import { availableAfter_Ah } from "../bank/twoTanks.ts";
 import { dropMoment_h, rest, type Held } from "./dropMoment.ts";
 import type { RunState } from "./runState.ts";
@@ -70,11 +70,10 @@ function endVolts_V(bank: BankModel, { q1, q }: Held, net_A: number): number {
 }
 
 function noteMoments(bank: BankModel, state: RunState, { lasted_h, drops, volts_V }: StepEnd): void {
-  const { step_h } = bank;
+  const { step_h, reserve_Ah } = bank;
   const { net_A } = state;
   const start_h = state.steps * step_h;
   if (drops && !(state.drop_h >= 0)) state.drop_h = start_h + lasted_h;
-  const reserve_Ah = chargeWhenShown_Ah(bank, bank.reserve);
   if (!(state.reserve_h >= 0) && (after.q <= reserve_Ah || state.drop_h >= 0)) {
     const crossed_h = net_A > 0 ? (state.q - reserve_Ah) / net_A : step_h;
     state.reserve_h = start_h + Math.min(crossed_h, lasted_h);

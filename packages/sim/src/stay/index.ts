@@ -1,7 +1,7 @@
 export { type Bus, newBus, settle } from "./bus.ts";
 export { demandOf, together, type LoadDemand, type PartLoad } from "./demand.ts";
 export { newLedger, unusedCauses, type Ledger, type LedgerColumn } from "./ledger.ts";
-export type { Drive, MixedHours } from "./drive.ts";
+export { hourlyLoads, type Drive, type HourlyLoads, type MixedHours } from "./drive.ts";
 export { newFound, run, type Found, type RunOptions } from "./run.ts";
 export { bankTemp_C, harvest, parkedWith, planSetup, steadyFeed_A, type SetupPlan } from "./setupPlan.ts";
 export { drawCount, skyOf, type Skies } from "./skies.ts";

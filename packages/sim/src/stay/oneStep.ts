@@ -1,4 +1,4 @@
-import { hourOf, shownCharge, type BankModel } from "../bank/bankModel.ts";
+import { hourOf, type BankModel } from "../bank/bankModel.ts";
 import { newBus, type Bus } from "./bus.ts";
 import type { Drive } from "./drive.ts";
 import { endStep, newStepEnd, type StepEnd } from "./endStep.ts";
@@ -12,7 +12,7 @@ const step: Step = newStep();
 const end: StepEnd = newStepEnd();
 
 /** Takes a run through one step of any kind. Volts, resistance and losses of a step are those half-way through it. */
-export function oneStep(drive: Drive, state: RunState, shown: Float32Array | null, ledger: Ledger | null): void {
+export function oneStep(drive: Drive, state: RunState, held_Ah: Float64Array | null, ledger: Ledger | null): void {
   const { bank } = drive;
   const h = hourOf(bank, state.steps);
   bus.absorption_V = bank.absorption_V;
@@ -23,7 +23,7 @@ export function oneStep(drive: Drive, state: RunState, shown: Float32Array | nul
   settleStep(drive, h, state.on, bus, step);
   state.net_A = step.drawn_A - step.stored_A;
   endStep(bank, state, end);
-  if (shown !== null) shown[state.steps] = shownCharge(bank, state.q);
+  if (held_Ah !== null) held_Ah[state.steps] = state.q;
   if (ledger !== null) noteStep(ledger, h, step, end, causeOf(bank, end.drops));
 }
 

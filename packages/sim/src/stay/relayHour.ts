@@ -30,14 +30,17 @@ export function relayHour(drive: Drive, mixed: MixedHours, state: RunState): boo
   const sunMost_A = sunTracks ? drive.sunMost_A : Infinity;
   const open = drive.sun[h]!;
   const shaded = open * drive.kept[h]!;
-  const camped_W = on * drive.load_W[h]! - shaded * asWatts;
-  const driven_W = on * mixed.drivingLoad_W[h]! - open * asWatts;
-  const driven_S = mixed.drivingElement_W === null ? 0 : (on * mixed.drivingElement_W[h]!) / (nominal_V * nominal_V);
+  const camped_W = on * drive.loads.load_W[h]! - shaded * asWatts;
+  const driven_W = on * mixed.drivingLoads.load_W[h]! - open * asWatts;
+  const perSquare = on / (nominal_V * nominal_V);
+  const camped_S = perSquare * drive.loads.element_W[h]!;
+  const driven_S = perSquare * mixed.drivingLoads.element_W[h]!;
 
   const atRest_Ah = availableAfter_Ah(tank, q1, q, 0);
   const idle_V = volts.at(atRest_Ah) + gap_V;
   const perOhm = 1 / (path_Ohm + resistanceAt_Ohm(bank, q * bank.perFull));
-  let guess_A = (parked * camped_W + driving * driven_W) * bank.perGuessed_V + driving * driven_S * nominal_V;
+  let guess_A = (parked * camped_W + driving * driven_W) * bank.perGuessed_V;
+  guess_A += (parked * camped_S + driving * driven_S) * nominal_V;
   guess_A -= (parked * shaded + driving * open) * asAmps;
   for (let i = 0; i < shares.length; i++) {
     const { source_V, weight } = shares[i]!;
@@ -59,7 +62,7 @@ export function relayHour(drive: Drive, mixed: MixedHours, state: RunState): boo
     const source_V = camps ? 0 : shares[i]!.source_V;
     const light = camps ? shaded : open;
     const net_W = camps ? camped_W : driven_W;
-    const element_S = camps ? 0 : driven_S;
+    const element_S = camps ? camped_S : driven_S;
     const sun_A = light * asAmps;
     let behind_V = rested_V + gap_V;
     let room_V = source_V - gap_V;

@@ -1,4 +1,4 @@
-import { chargeWhenShown_Ah, shownCharge } from "../bank/bankModel.ts";
+import { shownCharge } from "../bank/bankModel.ts";
 import { mustLie } from "../numeric/must.ts";
 import type { Drive } from "./drive.ts";
 import { endStep, newStepEnd, type StepEnd } from "./endStep.ts";
@@ -29,8 +29,8 @@ export const newFound = (): Found => ({ drop_h: NaN, reserve_h: NaN, return_h: N
 export interface RunOptions {
   /** end at the first drop */
   readonly stopAtDrop?: boolean;
-  /** shown charge after each step, from the start: hours × steps an hour + 1 values */
-  readonly shown?: Float32Array | null;
+  /** filled with the charge held after each step, from the start [Ah]: hours × steps an hour + 1 values */
+  readonly held_Ah?: Float64Array | null;
   readonly ledger?: Ledger | null;
 }
 
@@ -53,17 +53,17 @@ export function run(drive: Drive, found: Found, options: RunOptions = {}): Found
   checkDrive(drive);
   const { bank } = drive;
   const { step_h } = bank;
-  const { stopAtDrop = false, shown = null, ledger = null } = options;
+  const { stopAtDrop = false, held_Ah = null, ledger = null } = options;
   const steps = drive.hours * bank.stepsAnHour;
-  const single = ledger !== null || drive.element_W !== null;
+  const single = ledger !== null;
   start(drive);
-  if (shown !== null) shown[0] = shownCharge(bank, state.lowest_Ah);
+  if (held_Ah !== null) held_Ah[0] = state.q;
   while (state.steps < steps && !(stopAtDrop && state.drop_h >= 0)) {
     const until = Math.min(steps, state.steps + stretch);
-    if (!single && settleNext(drive, until, shown)) {
+    if (!single && settleNext(drive, until, held_Ah)) {
       endStep(bank, state, end);
-      if (shown !== null) shown[state.steps] = shownCharge(bank, state.q);
-    } else if (single || state.steps < until) oneStep(drive, state, shown, ledger);
+      if (held_Ah !== null) held_Ah[state.steps] = state.q;
+    } else if (single || state.steps < until) oneStep(drive, state, held_Ah, ledger);
   }
   found.drop_h = state.drop_h;
   found.reserve_h = state.reserve_h;
@@ -74,8 +74,8 @@ export function run(drive: Drive, found: Found, options: RunOptions = {}): Found
 }
 
 /** Takes plain steps, and settles the one after them if there is a short way to. */
-function settleNext(drive: Drive, until: number, shown: Float32Array | null): boolean {
-  if (plainSteps(drive, state, until, shown)) return true;
+function settleNext(drive: Drive, until: number, held_Ah: Float64Array | null): boolean {
+  if (plainSteps(drive, state, until, held_Ah)) return true;
   return drive.mixed !== null && state.steps < until && relayHour(drive, drive.mixed, state);
 }
 
@@ -88,13 +88,13 @@ function start({ bank, startCharge }: Drive): void {
   state.lowest_Ah = held_Ah;
   state.lowestStep = 0;
   state.drop_h = NaN;
-  state.reserve_h = held_Ah <= chargeWhenShown_Ah(bank, bank.reserve) ? 0 : NaN;
+  state.reserve_h = held_Ah <= bank.reserve_Ah ? 0 : NaN;
   state.return_h = NaN;
 }
 
-function checkDrive({ hours, startCharge, load_W, sun, kept }: Drive): void {
+function checkDrive({ hours, startCharge, loads, sun, kept }: Drive): void {
   mustLie("startCharge", startCharge, 0, 1);
-  mustLast("load_W", load_W, hours);
+  mustLast("loads", loads.load_W, hours);
   mustLast("sun", sun, hours);
   mustLast("kept", kept, hours);
 }

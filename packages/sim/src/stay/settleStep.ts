@@ -3,7 +3,7 @@ import { resistanceAt_Ohm, type BankModel } from "../bank/bankModel.ts";
 import { availableAfter_Ah } from "../bank/twoTanks.ts";
 import { converterHeld_W, roughFeed_A, type ConverterPart, type FeedCircuit, type SourceShare } from "../feed/index.ts";
 import { account, meet, type Bus } from "./bus.ts";
-import type { Drive, MixedHours } from "./drive.ts";
+import type { Drive, HourlyLoads, MixedHours } from "./drive.ts";
 import { meetRelay } from "./meetRelay.ts";
 import { clearStep, type Step } from "./step.ts";
 
@@ -97,22 +97,19 @@ function gatherWatts(step: Step, bus: Bus, share: number): void {
 }
 
 function setCamped(drive: Drive, h: number, on: boolean, bus: Bus): void {
-  const { element_W } = drive;
-  setLoads(drive, bus, on, drive.load_W[h]!, element_W === null ? 0 : element_W[h]!);
+  setLoads(drive, bus, on, drive.loads, h);
   setSun(drive, bus, drive.sun[h]! * drive.kept[h]!);
   bus.extra_A = 0;
 }
 
 function setMains(drive: Drive, mixed: MixedHours, h: number, on: boolean, bus: Bus): void {
-  const { mainsElement_W } = mixed;
-  setLoads(drive, bus, on, mixed.mainsLoad_W[h]!, mainsElement_W === null ? 0 : mainsElement_W[h]!);
+  setLoads(drive, bus, on, mixed.mainsLoads, h);
   setSun(drive, bus, drive.sun[h]! * drive.kept[h]!);
   bus.extra_A = mixed.mainsMost_A;
 }
 
 function setDriving(drive: Drive, mixed: MixedHours, h: number, on: boolean, bus: Bus): void {
-  const { drivingElement_W } = mixed;
-  setLoads(drive, bus, on, mixed.drivingLoad_W[h]!, drivingElement_W === null ? 0 : drivingElement_W[h]!);
+  setLoads(drive, bus, on, mixed.drivingLoads, h);
   setSun(drive, bus, drive.sun[h]!);
   bus.extra_A = 0;
   if (mixed.feed === null) return;
@@ -122,10 +119,10 @@ function setDriving(drive: Drive, mixed: MixedHours, h: number, on: boolean, bus
   bus.extra_A = roughFeed_A(mixed.feed, bus.restedEnd_V + bank.gap_V, resistanceAt_Ohm(bank, bus.q_Ah * bank.perFull));
 }
 
-function setLoads(drive: Drive, bus: Bus, on: boolean, load_W: number, element_W: number): void {
+function setLoads(drive: Drive, bus: Bus, on: boolean, loads: HourlyLoads, h: number): void {
   const { nominal_V } = drive.bank.bank;
-  bus.load_W = on ? load_W : 0;
-  bus.element_S = on && element_W > 0 ? element_W / (nominal_V * nominal_V) : 0;
+  bus.load_W = on ? loads.load_W[h]! : 0;
+  bus.element_S = on ? loads.element_W[h]! / (nominal_V * nominal_V) : 0;
   bus.held_W = 0;
 }
 

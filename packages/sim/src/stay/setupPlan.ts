@@ -37,8 +37,7 @@ export function planSetup(plan: StayPlan, setup: Setup, step_h = 1): SetupPlan {
     bank,
     hours: plan.hours,
     startCharge: plan.trip.startCharge,
-    load_W: camped.load_W,
-    element_W: camped.element_W,
+    loads: camped,
     sun: calendarSun.subarray(arrivalHour, arrivalHour + plan.hours),
     sunTracks: solarCharger?.kind !== "pwm",
     sunMost_A: solarCharger?.rated_A ?? 0,
@@ -62,14 +61,10 @@ function mixedHours(
   feed: FeedCircuit | null,
 ): MixedHours | null {
   if (plan.trip.drives === null && plan.trip.mains === null) return null;
-  const driving = together(plan, demands, setup.inverter, "driving");
-  const mains = together(plan, demands, setup.inverter, "mains");
   return {
     ...plan.parts,
-    drivingLoad_W: driving.load_W,
-    drivingElement_W: driving.element_W,
-    mainsLoad_W: mains.load_W,
-    mainsElement_W: mains.element_W,
+    drivingLoads: together(plan, demands, setup.inverter, "driving"),
+    mainsLoads: together(plan, demands, setup.inverter, "mains"),
     feed,
     steadyFeed_A: feed === null ? 0 : steadyFeed_A(bank, feed),
     mainsMost_A: setup.mainsCharger?.rated_A ?? 0,
@@ -102,7 +97,7 @@ export function harvest({ plan, setup, calendarSun }: SetupPlan): void {
 }
 
 /** The parked drive with some loads left out. */
-export function parkedWith(setupPlan: SetupPlan, demands: readonly LoadDemand[]): Drive {
-  const { load_W, element_W } = together(setupPlan.plan, demands, setupPlan.setup.inverter, "camped");
-  return { ...setupPlan.parked, load_W, element_W };
-}
+export const parkedWith = (setupPlan: SetupPlan, demands: readonly LoadDemand[]): Drive => ({
+  ...setupPlan.parked,
+  loads: together(setupPlan.plan, demands, setupPlan.setup.inverter, "camped"),
+});

@@ -42,11 +42,12 @@ describe("a run", () => {
     const dark = ledger.sunAvailable_Wh[hour] === 0;
     expect(unusedCauses[ledger.unusedCause[hour]!]).toBe(dark ? "none" : "loads-dropped");
   });
-  it("shows charge from the start on, one value a step more than hours", () => {
-    const shown = new Float32Array(25);
-    run(alone(bankModel(twoAgm, 25), 24, 60), newFound(), { shown });
-    expect(shown[0]).toBe(1);
-    for (let h = 1; h <= 24; h++) expect(shown[h]).toBeLessThan(shown[h - 1]!);
+  it("gives the charge held from the start on, one value a step more than hours", () => {
+    const held_Ah = new Float64Array(25);
+    const bank = bankModel(twoAgm, 25);
+    run(alone(bank, 24, 60), newFound(), { held_Ah });
+    expect(held_Ah[0]).toBe(bank.full_Ah);
+    for (let h = 1; h <= 24; h++) expect(held_Ah[h]).toBeLessThan(held_Ah[h - 1]!);
   });
   it("loses a month's self-discharge and no more when nothing is drawn", () => {
     const found = run(alone(bankModel(twoAgm, 25), 730, 0), newFound());
@@ -56,6 +57,6 @@ describe("a run", () => {
   it("refuses a start that is not a share, and series that are too short", () => {
     const drive = alone(bankModel(twoAgm, 25), 24, 60);
     expect(() => run({ ...drive, startCharge: 1.1 }, newFound())).toThrow(/startCharge must be 0 to 1, got 1.1/);
-    expect(() => run({ ...drive, hours: 25 }, newFound())).toThrow(/load_W must have 25 hours or more, got 24/);
+    expect(() => run({ ...drive, hours: 25 }, newFound())).toThrow(/loads must have 25 hours or more, got 24/);
   });
 });
