@@ -7,7 +7,16 @@ import type { BankModel } from "./bankModel.ts";
  * @param charge share of full, half-way through the step if that is known: sets losses and lithium's last limit
  */
 export const acceptance_A = (model: BankModel, q_Ah: number, charge: number = q_Ah * model.perFull): number =>
-  stored_A(model, q_Ah, charge, Infinity) / model.efficiency.at(charge);
+  acceptanceAtLoss_A(model, q_Ah, charge, model.efficiency.at(charge));
+
+/** The same where the charge efficiency is already known. */
+export function acceptanceAtLoss_A(model: BankModel, q_Ah: number, charge: number, efficiency: number): number {
+  const missing_Ah = model.full_Ah - q_Ah;
+  if (!(missing_Ah > 0)) return 0;
+  const limit_A = charge > model.endTaperFrom ? endLimit_A(model, charge) : model.bulk_A;
+  const taper_A = (model.takenUp_per_h * missing_Ah) / efficiency;
+  return taper_A < limit_A ? taper_A : limit_A;
+}
 
 /** What a step stores of the amps offered at the terminals, its losses taken off and no more than the bank takes [A]. */
 export function stored_A(model: BankModel, q_Ah: number, charge: number, offered_A: number): number {

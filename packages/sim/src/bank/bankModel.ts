@@ -60,8 +60,8 @@ export type ChargeScale = Pick<BankModel, "full_Ah" | "capacity_Ah">;
 /** Largest bank that is taken [Ah]. */
 export const mostCapacity_Ah = 100_000;
 
-/** A step of an hour halved so often is 14 s. */
-const halvings = 8;
+/** A step of an hour halved so often is two minutes. */
+const halvings = 5;
 
 /**
  * @param temp_C one temperature for the whole run [°C], −40 to 60
@@ -149,7 +149,8 @@ export function resistanceAt_Ohm(model: BankModel, charge: number): number {
 }
 
 /** The hour that a step lies in, counted from 0. @param step whole, 0 or more */
-export const hourOf = (model: BankModel, step: number): number => Math.floor(step * model.step_h + 1e-9);
+export const hourOf = ({ stepsAnHour }: BankModel, step: number): number =>
+  stepsAnHour === 1 ? step : Math.floor(step / stepsAnHour);
 
 /** Shown state of charge, 0 to 1: counts down from full in units of the 20 h capacity. */
 export function shownCharge(model: ChargeScale, q_Ah: number): number {

@@ -1,5 +1,6 @@
 import type { ConverterFeed, Feed, PathPiece, Source } from "../study.ts";
 import { mustLie } from "../numeric/must.ts";
+import { converterHeld_W } from "./converter.ts";
 import { onTheWayThrough_A, pathResistance_Ohm, pieceLimit_A, pieceName, pieceResistance_Ohm } from "./path.ts";
 
 /** A part of each driving hour at one source voltage. */
@@ -8,6 +9,8 @@ export interface SourceShare {
   readonly source_V: number;
   /** of the hour; the weights of a circuit sum to 1 */
   readonly weight: number;
+  /** the most that a converter gives from it, its own rating left out [W]; 0 for a relay */
+  readonly held_W: number;
 }
 
 /** The least of the amps that a path lets a charge take, and what sets it. */
@@ -31,6 +34,7 @@ export interface FeedCircuit {
   /** source to bank or converter, there and back */
   readonly resistance_Ohm: number;
   readonly shares: readonly SourceShare[];
+  readonly sources: Float64Array;
   /**
    * The source's amps left for charging after loads fed on the way. All that holds a relay besides the bank and the
    * path's resistance: a fuse or a plug does not hold it back, it runs over them until one gives, and is flagged.
@@ -51,18 +55,20 @@ export function prepareFeed(feed: Feed): FeedCircuit {
   feed.path.forEach(checkPiece);
   const onTheWay_A = onTheWayThrough_A(feed.path);
   const spare_A = Math.max(0, feed.source.spare_A - (onTheWay_A[0] ?? 0));
-  return {
+  const circuit = {
     kind: feed.kind,
     resistance_Ohm: pathResistance_Ohm(feed.path),
-    shares: sourceShares(feed.source, dropOnTheWay_V(feed.path, onTheWay_A)),
     spare_A,
     limit: leastLimit(feed.path, onTheWay_A, spare_A),
     converter: feed.kind === "converter" ? converterPart(feed) : null,
   };
+  const shares = sourceShares(feed.source, dropOnTheWay_V(feed.path, onTheWay_A));
+  const held = shares.map((one) => ({ ...one, held_W: converterHeld_W(circuit, one.source_V) }));
+  return { ...circuit, shares: held, sources: Float64Array.from(held.flatMap((o) => [o.source_V, o.weight, o.held_W])) };
 }
 
 /** The volts that a source stands at, and for what share of a drive: one row where it is fixed. */
-export function sourceShares(source: Source, drop_V: number): SourceShare[] {
+export function sourceShares(source: Source, drop_V: number): Omit<SourceShare, "held_W">[] {
   const { volts, low_V, lowShare } = source;
   const share = (source_V: number, weight: number) => ({ source_V: Math.max(0, source_V - drop_V), weight });
   if (low_V === null) return [share(volts, 1)];

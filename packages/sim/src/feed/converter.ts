@@ -33,10 +33,12 @@ export function converterMost_A(circuit: FeedCircuit, source_V: number, bus_V: n
  * @param source_V a share's volts from the circuit [V]
  * @returns 0 or more; 0 for a relay, and below the converter's least input volts
  */
-export function converterHeld_W(circuit: FeedCircuit, source_V: number): number {
-  const { converter, resistance_Ohm } = circuit;
+export function converterHeld_W(
+  { converter, limit, resistance_Ohm }: Pick<FeedCircuit, "converter" | "limit" | "resistance_Ohm">,
+  source_V: number,
+): number {
   if (converter === null || !(source_V >= converter.minInput_V)) return 0;
-  const input_A = Math.min(circuit.limit.limit_A, pathMost_A(converter, resistance_Ohm, source_V));
+  const input_A = Math.min(limit.limit_A, pathMost_A(converter, resistance_Ohm, source_V));
   return converter.efficiency * input_A * (source_V - input_A * resistance_Ohm);
 }
 

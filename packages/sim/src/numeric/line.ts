@@ -23,6 +23,8 @@ export class ReadLine {
   private readonly at0s: Float64Array;
   private readonly slopes: Float64Array;
   private i = 0;
+  /** where to move to: handed over in place, as a number that crosses a call would be boxed */
+  private sought = NaN;
   /** the stretch last stood on: from here to there, its line's height at 0, and its slope; to be read and not written */
   from = NaN;
   to = NaN;
@@ -39,26 +41,32 @@ export class ReadLine {
     this.starts = Float64Array.from([...all.map(({ start }) => start), Infinity]);
     this.at0s = Float64Array.from(all, ({ at0 }) => at0);
     this.slopes = Float64Array.from(all, ({ slope }) => slope);
-    this.moveTo(points[0]![0]);
+    this.sought = points[0]![0];
+    this.move();
   }
 
   at(x: number): number {
-    if (!(x >= this.from && x < this.to)) this.moveTo(x);
+    if (!(x >= this.from && x < this.to)) {
+      this.sought = x;
+      this.move();
+    }
     return this.at0 + x * this.slope;
   }
 
   /** Goes on to the next stretch up. */
   higher(): void {
-    this.moveTo(this.to);
+    this.sought = this.to;
+    this.move();
   }
 
   /** Goes on to the next stretch down. */
   lower(): void {
-    this.moveTo(this.starts[this.i - 1]!);
+    this.sought = this.starts[this.i - 1]!;
+    this.move();
   }
 
-  private moveTo(x: number): void {
-    const starts = this.starts;
+  private move(): void {
+    const { starts, sought: x } = this;
     let i = this.i;
     while (x < starts[i]!) i--;
     while (x >= starts[i + 1]!) i++;

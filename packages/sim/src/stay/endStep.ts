@@ -1,6 +1,6 @@
 import { resistanceAt_Ohm, type BankModel } from "../bank/bankModel.ts";
 import { availableAfter_Ah } from "../bank/twoTanks.ts";
-import { dropMoment_h, rest, type Held } from "./dropMoment.ts";
+import { dropInStep, type DropStep } from "./dropInStep.ts";
 import type { RunState } from "./runState.ts";
 
 /** How a step ended. */
@@ -28,63 +28,57 @@ export const newStepEnd = (): StepEnd => ({
   selfDischarge_Ah: 0.5,
 });
 
-const after: Held = { q1: 0.5, q: 0.5 };
+const drop: DropStep = { lasted_h: 0.5, q1: 0.5, q: 0.5 };
 
 /**
- * Takes the bank to the end of a step at the net current in `state`. Cut-off is tested at the volts under load at the end; where it
- * fails, the moment is found inside the step and the rest of it is at rest.
+ * Takes the bank to the end of a step at the net current in `state`. Cut-off is tested at the volts under load at the end;
+ * where it fails, the moment is found inside the step and the rest of it is at rest.
+ * @param end filled in where it is given
  */
-export function endStep(bank: BankModel, state: RunState, end: StepEnd): void {
-  const { tank, available_Ah } = bank;
+export function endStep(bank: BankModel, state: RunState, end: StepEnd | null): void {
+  const { tank, available_Ah, volts, reserve_Ah, stepLoss } = bank;
   const { step_h } = tank;
-  const { net_A } = state;
-  after.q1 = Math.min(available_Ah, availableAfter_Ah(tank, state.q1, state.q, net_A));
-  after.q = state.q - net_A * step_h;
-  end.step_h = step_h;
-  end.powered = state.on;
-  end.volts_V = endVolts_V(bank, after, net_A);
-  end.drops = state.on && net_A > 0 && (after.q1 <= 0 || end.volts_V < bank.cutOff_V);
-  end.lasted_h = step_h;
-  if (end.drops) {
-    after.q1 = state.q1;
-    after.q = state.q;
-    end.lasted_h = dropMoment_h(bank, after, net_A);
-    rest(bank, after, step_h - end.lasted_h);
-    end.volts_V = bank.volts.at(after.q1);
+  const { net_A, on, steps } = state;
+  let q1 = availableAfter_Ah(tank, state.q1, state.q, net_A);
+  if (q1 > available_Ah) q1 = available_Ah;
+  let q = state.q - net_A * step_h;
+  // at the terminals, charging included
+  let volts_V = volts.at(q1);
+  if (net_A !== 0) volts_V -= net_A * resistanceAt_Ohm(bank, q * bank.perFull);
+  if (net_A < 0) volts_V = Math.min(bank.absorption_V, volts_V + bank.gap_V);
+  const drops = on && net_A > 0 && (q1 <= 0 || volts_V < bank.cutOff_V);
+  let lasted_h = step_h;
+  if (drops) {
+    dropInStep(bank, state, drop);
+    lasted_h = drop.lasted_h;
+    q1 = drop.q1;
+    q = drop.q;
+    volts_V = volts.at(q1);
   }
-  noteMoments(bank, state, end);
-  end.selfDischarge_Ah = after.q * bank.stepLoss;
-  const keeps = 1 - bank.stepLoss;
-  state.q1 = after.q1 * keeps;
-  state.q = after.q * keeps;
-  state.steps++;
-  end.held_Ah = state.q;
-}
-
-/** Terminal volts at the end of a step, charging included. */
-function endVolts_V(bank: BankModel, { q1, q }: Held, net_A: number): number {
-  const rested_V = bank.volts.at(q1);
-  if (net_A === 0) return rested_V;
-  const loaded_V = rested_V - net_A * resistanceAt_Ohm(bank, q * bank.perFull);
-  return net_A > 0 ? loaded_V : Math.min(bank.absorption_V, loaded_V + bank.gap_V);
-}
-
-function noteMoments(bank: BankModel, state: RunState, { lasted_h, drops, volts_V }: StepEnd): void {
-  const { step_h, reserve_Ah } = bank;
-  const { net_A } = state;
-  const start_h = state.steps * step_h;
+  const start_h = steps * step_h;
   if (drops && !(state.drop_h >= 0)) state.drop_h = start_h + lasted_h;
-  if (!(state.reserve_h >= 0) && (after.q <= reserve_Ah || state.drop_h >= 0)) {
+  if (!(state.reserve_h >= 0) && (q <= reserve_Ah || state.drop_h >= 0)) {
     const crossed_h = net_A > 0 ? (state.q - reserve_Ah) / net_A : step_h;
     state.reserve_h = start_h + Math.min(crossed_h, lasted_h);
   }
-  if (after.q < state.lowest_Ah) {
-    state.lowest_Ah = after.q;
-    state.lowestStep = state.steps + 1;
+  if (q < state.lowest_Ah) {
+    state.lowest_Ah = q;
+    state.lowestStep = steps + 1;
   }
   if (drops) state.on = false;
-  else if (!state.on && volts_V >= bank.returns_V) {
+  else if (!on && volts_V >= bank.returns_V) {
     state.on = true;
     if (!(state.return_h >= 0)) state.return_h = start_h + step_h;
   }
+  state.q1 = q1 - q1 * stepLoss;
+  state.q = q - q * stepLoss;
+  state.steps = steps + 1;
+  if (end === null) return;
+  end.step_h = step_h;
+  end.lasted_h = lasted_h;
+  end.powered = on;
+  end.drops = drops;
+  end.volts_V = volts_V;
+  end.held_Ah = state.q;
+  end.selfDischarge_Ah = q * stepLoss;
 }

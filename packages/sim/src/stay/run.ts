@@ -1,11 +1,11 @@
-import { shownCharge } from "../bank/bankModel.ts";
+import { hourOf, shownCharge } from "../bank/bankModel.ts";
 import { mustLie } from "../numeric/must.ts";
-import type { Drive } from "./drive.ts";
-import { endStep, newStepEnd, type StepEnd } from "./endStep.ts";
+import type { Drive, MixedHours } from "./drive.ts";
+import { endStep } from "./endStep.ts";
 import type { Ledger } from "./ledger.ts";
 import { oneStep } from "./oneStep.ts";
 import { plainSteps } from "./plainSteps.ts";
-import { relayHour } from "./relayHour.ts";
+import { roadHour } from "./roadHour.ts";
 import { newRunState, type RunState } from "./runState.ts";
 
 /** What a run found. Hours from arrival; NaN where it did not happen. */
@@ -38,10 +38,9 @@ export interface RunOptions {
  * Steps that are taken at once, at most. An engine that compiles while it runs would else come to keep to a version of the
  * loop alone, entered afresh each time and slower.
  */
-const stretch = 24;
+const stretch = 96;
 
 const state: RunState = newRunState();
-const end: StepEnd = newStepEnd();
 
 /**
  * The hourly recurrence: steps one bank through a stay. Plain steps are taken many at a time, the others one by one; with a
@@ -61,7 +60,7 @@ export function run(drive: Drive, found: Found, options: RunOptions = {}): Found
   while (state.steps < steps && !(stopAtDrop && state.drop_h >= 0)) {
     const until = Math.min(steps, state.steps + stretch);
     if (!single && settleNext(drive, until, held_Ah)) {
-      endStep(bank, state, end);
+      endStep(bank, state, null);
       if (held_Ah !== null) held_Ah[state.steps] = state.q;
     } else if (single || state.steps < until) oneStep(drive, state, held_Ah, ledger);
   }
@@ -75,8 +74,16 @@ export function run(drive: Drive, found: Found, options: RunOptions = {}): Found
 
 /** Takes plain steps, and settles the one after them if there is a short way to. */
 function settleNext(drive: Drive, until: number, held_Ah: Float64Array | null): boolean {
-  if (plainSteps(drive, state, until, held_Ah)) return true;
-  return drive.mixed !== null && state.steps < until && relayHour(drive, drive.mixed, state);
+  const { bank, mixed } = drive;
+  if (mixed === null) return plainSteps(drive, state, until, held_Ah);
+  // One hour on the road is mostly followed by another.
+  if (!onRoad(mixed, hourOf(bank, state.steps)) && plainSteps(drive, state, until, held_Ah)) return true;
+  return state.steps < until && roadHour(drive, mixed, state);
+}
+
+/** Whether an hour is driven, and by that no plain one. */
+function onRoad({ driving, steadyFeed_A }: MixedHours, h: number): boolean {
+  return driving[h]! > 0 && !(driving[h]! >= 1 && steadyFeed_A >= 0);
 }
 
 function start({ bank, startCharge }: Drive): void {

@@ -1,7 +1,7 @@
-import { acceptance_A, roughlyStored_A } from "../bank/acceptance.ts";
+import { acceptanceAtLoss_A, roughlyStored_A } from "../bank/acceptance.ts";
 import { resistanceAt_Ohm, type BankModel } from "../bank/bankModel.ts";
 import { availableAfter_Ah } from "../bank/twoTanks.ts";
-import { converterHeld_W, roughFeed_A, type ConverterPart, type FeedCircuit, type SourceShare } from "../feed/index.ts";
+import { roughFeed_A, type ConverterPart, type FeedCircuit, type SourceShare } from "../feed/index.ts";
 import { account, meet, type Bus } from "./bus.ts";
 import type { Drive, HourlyLoads, MixedHours } from "./drive.ts";
 import { meetRelay } from "./meetRelay.ts";
@@ -72,7 +72,7 @@ function goHalfway(bank: BankModel, guess_A: number, bus: Bus): void {
   bus.rested_V = bank.volts.at(availableAfter_Ah(half, q1, q, net_A));
   bus.resistance_Ohm = resistanceAt_Ohm(bank, charge);
   bus.efficiency = bank.efficiency.at(charge);
-  bus.accepts_A = acceptance_A(bank, q, charge);
+  bus.accepts_A = acceptanceAtLoss_A(bank, q, charge, bus.efficiency);
 }
 
 /** Adds what the bus met at, for a share of the step. */
@@ -143,18 +143,17 @@ function settleDriving(bank: BankModel, feed: FeedCircuit | null, driving: numbe
   for (let i = 0; i < shares.length; i++) {
     const share = shares[i]!;
     if (converter === null) meetRelay(bank, feed, share, bus);
-    else meetConverter(feed, converter, share, bus);
+    else meetConverter(converter, share, bus);
     gather(step, bus, driving * share.weight);
     if (step.watts) step.feed_W += driving * share.weight * bus.extraUsed_W;
   }
 }
 
 /** A converter gives its rating, or what its path and its source let through where that is less. */
-function meetConverter(feed: FeedCircuit, { rated_A }: ConverterPart, { source_V }: SourceShare, bus: Bus): void {
+function meetConverter({ rated_A }: ConverterPart, { held_W }: SourceShare, bus: Bus): void {
   bus.extra_A = rated_A;
   bus.held_W = 0;
   meet(bus);
-  const held_W = converterHeld_W(feed, source_V);
   if (held_W >= rated_A * bus.volts_V) return;
   bus.extra_A = 0;
   bus.held_W = held_W;

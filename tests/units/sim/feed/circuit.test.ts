@@ -23,7 +23,7 @@ it("splits a variable-voltage source into its two shares", () => {
   expect(shares[0]!.weight).toBe(0.8);
   expect(shares[0]!.weight + shares[1]!.weight).toBe(1);
   expect(prepareFeed({ ...relay, source: { ...relay.source, low_V: null } }).shares).toEqual([
-    { source_V: 14.2, weight: 1 },
+    { source_V: 14.2, weight: 1, held_W: 0 },
   ]);
 });
 
