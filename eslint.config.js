@@ -64,7 +64,7 @@ export default defineConfig([
   {
     // and so is what it comes to on the road: in parts, it would take twice as long
     files: ["packages/sim/src/stay/roadHour.ts"],
-    rules: { "max-lines-per-function": ["error", { max: 140, skipBlankLines: true, skipComments: true }] },
+    rules: { "max-lines-per-function": ["error", { max: 155, skipBlankLines: true, skipComments: true }] },
   },
   layer("packages/sim", []),
   layer("packages/catalogue", ["sim"]),

@@ -79,7 +79,6 @@ const drives: Readonly<Record<string, Drive>> = {
   "AGM on the road: converter, mains, shade": driveOf(fedSetup, travels, "travelled"),
   "AGM on the road, through a relay": driveOf(relaySetup, travels, "travelled"),
   "the same, from half past, three-way fridge": driveOf(threeWaySetup, fromHalfPast, "travelled"),
-  // What has no short way of its own and is taken step by step: the driven hours here, and every powered hour below.
   "a converter that its cable holds": driveOf(heldSetup, travels, "travelled"),
   "three-way fridge on 12 V while camped": driveOf(onTheBank, openCamp),
 };

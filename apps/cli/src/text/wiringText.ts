@@ -113,7 +113,7 @@ function ampsDelivered({ moments }: ChargeRunAnswer): string[] {
     percent(charge),
     source_V.toFixed(1),
     delivered_A.toFixed(1),
-    plain(limit.name, 30),
+    plain(limit.name, 36),
     gain_A < 0.05 ? "" : gain_A.toFixed(0),
   ]);
   return table(columns, rows);

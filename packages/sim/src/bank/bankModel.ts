@@ -9,6 +9,7 @@ export interface BankModel {
   readonly bank: Bank;
   readonly chemistry: Chemistry;
   readonly temp_C: number;
+  readonly nominal_V: number;
   /** 20 h capacity at this temperature and condition [Ah]: what shown charge counts in */
   readonly capacity_Ah: number;
   /** both tanks full [Ah] */
@@ -89,6 +90,7 @@ export function bankModel(bank: Bank, temp_C: number, step_h = 1): BankModel {
     bank,
     chemistry,
     temp_C,
+    nominal_V: bank.nominal_V,
     capacity_Ah,
     full_Ah,
     perFull: 1 / full_Ah,
@@ -150,7 +152,7 @@ export function resistanceAt_Ohm(model: BankModel, charge: number): number {
 
 /** The hour that a step lies in, counted from 0. @param step whole, 0 or more */
 export const hourOf = ({ stepsAnHour }: BankModel, step: number): number =>
-  stepsAnHour === 1 ? step : Math.floor(step / stepsAnHour);
+  stepsAnHour === 1 ? step : (step / stepsAnHour) | 0;
 
 /** Shown state of charge, 0 to 1: counts down from full in units of the 20 h capacity. */
 export function shownCharge(model: ChargeScale, q_Ah: number): number {

@@ -64,7 +64,11 @@ export function prepareFeed(feed: Feed): FeedCircuit {
   };
   const shares = sourceShares(feed.source, dropOnTheWay_V(feed.path, onTheWay_A));
   const held = shares.map((one) => ({ ...one, held_W: converterHeld_W(circuit, one.source_V) }));
-  return { ...circuit, shares: held, sources: Float64Array.from(held.flatMap((o) => [o.source_V, o.weight, o.held_W])) };
+  return {
+    ...circuit,
+    shares: held,
+    sources: Float64Array.from(held.flatMap((o) => [o.source_V, o.weight, o.held_W])),
+  };
 }
 
 /** The volts that a source stands at, and for what share of a drive: one row where it is fixed. */

@@ -184,7 +184,7 @@ function loadedVolts(bus: Bus, behind_V: number): number {
 }
 
 /** The upper root of a V² − b V + c = 0; b / 2a, where most power is, where there is none. @param half 1 / 2a */
-export function upperRoot(a: number, half: number, b: number, c: number): number {
+function upperRoot(a: number, half: number, b: number, c: number): number {
   const square = b * b - 4 * a * c;
   return (square > 0 ? b + Math.sqrt(square) : b) * half;
 }

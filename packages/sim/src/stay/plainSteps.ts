@@ -26,7 +26,7 @@ export function plainSteps(drive: Drive, state: RunState, steps: number, held_Ah
   const sunMost_A = sunTracks ? drive.sunMost_A : Infinity;
   const plainDriving = mixed !== null && mixed.steadyFeed_A >= 0;
   const powered = state.on ? 1 : 0;
-  const { nominal_V } = bank.bank;
+  const { nominal_V } = bank;
   const perSquare = powered / (nominal_V * nominal_V);
   const reserve_Ah = state.reserve_h >= 0 ? -Infinity : bank.reserve_Ah;
   let { q1, q, lowest_Ah, lowestStep, steps: s } = state;

@@ -1,12 +1,9 @@
 import { acceptanceAtLoss_A, roughlyStored_A } from "../bank/acceptance.ts";
 import { hourOf, resistanceAt_Ohm } from "../bank/bankModel.ts";
 import { availableAfter_Ah } from "../bank/twoTanks.ts";
-import { upperRoot } from "./bus.ts";
 import type { Drive, MixedHours } from "./drive.ts";
+import { noFeed } from "./inShape.ts";
 import type { RunState } from "./runState.ts";
-
-/** A drive that brings nothing: a relay to a source without any volts. */
-const noFeed = { sources: Float64Array.of(0, 1, 0), spare_A: 0, resistance_Ohm: 0, converter: null };
 
 /**
  * Puts the net amps of a step in which all or a part is driven into `state`. They are those that `settleStep` comes to, and
@@ -26,7 +23,7 @@ export function roadHour(drive: Drive, mixed: MixedHours, state: RunState): bool
   const { sources, spare_A, resistance_Ohm: path_Ohm, converter } = mixed.feed ?? noFeed;
   const rated_A = converter === null ? 0 : converter.rated_A;
   const { q1, q } = state;
-  const { nominal_V } = bank.bank;
+  const { nominal_V } = bank;
   const on = state.on ? 1 : 0;
   const asWatts = sunTracks ? 1 : 0;
   const asAmps = 1 - asWatts;
@@ -91,7 +88,8 @@ export function roadHour(drive: Drive, mixed: MixedHours, state: RunState): bool
         const b =
           (efficiency + perThrough) * behind_V +
           ohm * (missing_Ah * weak.at0 + perVolt * source_V + perThrough * given_A);
-        volts_V = upperRoot(a, 0.5 / a, b, ohm * perThrough * net_W);
+        const square = b * b - 4 * a * (ohm * perThrough * net_W);
+        volts_V = (0.5 / a) * (square > 0 ? b + Math.sqrt(square) : b);
         into_A = (volts_V - behind_V) * perBankOhm;
         through_A = into_A + net_W / volts_V + element_S * volts_V - given_A;
         const given_V = source_V - through_A * path_Ohm;
@@ -119,7 +117,8 @@ export function roadHour(drive: Drive, mixed: MixedHours, state: RunState): bool
           const a = perInto + path_Ohm * (1 + ohm * element_S);
           const most_V = room_V - volts.at0 - volts.slope * atRest_Ah;
           const b = (perInto + path_Ohm) * behind_V + ohm * (most_V + path_Ohm * given_A);
-          volts_V = upperRoot(a, 0.5 / a, b, ohm * path_Ohm * net_W);
+          const square = b * b - 4 * a * (ohm * path_Ohm * net_W);
+          volts_V = (0.5 / a) * (square > 0 ? b + Math.sqrt(square) : b);
           into_A = (volts_V - behind_V) * perBankOhm;
           if (!(atRest_Ah + into_A * perInto_Ah < volts.from)) break;
           volts.lower();

@@ -2,9 +2,11 @@ import { hourOf, shownCharge } from "../bank/bankModel.ts";
 import { mustLie } from "../numeric/must.ts";
 import type { Drive, MixedHours } from "./drive.ts";
 import { endStep } from "./endStep.ts";
+import { inShape } from "./inShape.ts";
 import type { Ledger } from "./ledger.ts";
 import { oneStep } from "./oneStep.ts";
 import { plainSteps } from "./plainSteps.ts";
+import { rehearsals } from "./rehearse.ts";
 import { roadHour } from "./roadHour.ts";
 import { newRunState, type RunState } from "./runState.ts";
 
@@ -34,22 +36,23 @@ export interface RunOptions {
   readonly ledger?: Ledger | null;
 }
 
-/**
- * Steps that are taken at once, at most. An engine that compiles while it runs would else come to keep to a version of the
- * loop alone, entered afresh each time and slower.
- */
+/** Steps that are taken at once, at most: an engine that compiles while it runs takes up what it compiled at the next call. */
 const stretch = 96;
 
 const state: RunState = newRunState();
 
+let rehearsed = false;
+
 /**
  * The hourly recurrence: steps one bank through a stay. Plain steps are taken many at a time, the others one by one; with a
- * ledger, or a heating element among the loads while camped, all are taken one by one.
+ * ledger, all are taken one by one.
  * @param found filled in and returned
  * @throws RangeError where startCharge is not 0 to 1 or a series is shorter than `hours`
  */
-export function run(drive: Drive, found: Found, options: RunOptions = {}): Found {
-  checkDrive(drive);
+export function run(given: Drive, found: Found, options: RunOptions = {}): Found {
+  if (!rehearsed) rehearse();
+  checkDrive(given);
+  const drive = inShape(given);
   const { bank } = drive;
   const { step_h } = bank;
   const { stopAtDrop = false, held_Ah = null, ledger = null } = options;
@@ -70,6 +73,14 @@ export function run(drive: Drive, found: Found, options: RunOptions = {}): Found
   found.lowest = shownCharge(bank, state.lowest_Ah);
   found.lowest_h = state.lowestStep * step_h;
   return found;
+}
+
+/** Goes through everything once, before it is compiled for less; see `rehearsals`. */
+function rehearse(): void {
+  rehearsed = true;
+  for (const drive of rehearsals()) {
+    run(drive, newFound(), { held_Ah: new Float64Array(drive.hours * drive.bank.stepsAnHour + 1) });
+  }
 }
 
 /** Takes plain steps, and settles the one after them if there is a short way to. */
