@@ -13,7 +13,7 @@ export const acceptance_A = (model: BankModel, q_Ah: number, charge: number = q_
 export function acceptanceAtLoss_A(model: BankModel, q_Ah: number, charge: number, efficiency: number): number {
   const missing_Ah = model.full_Ah - q_Ah;
   if (!(missing_Ah > 0)) return 0;
-  const limit_A = charge > model.endTaperFrom ? endLimit_A(model, charge) : model.bulk_A;
+  const limit_A = limitAt_A(model, charge);
   const taper_A = (model.takenUp_per_h * missing_Ah) / efficiency;
   return taper_A < limit_A ? taper_A : limit_A;
 }
@@ -22,7 +22,7 @@ export function acceptanceAtLoss_A(model: BankModel, q_Ah: number, charge: numbe
 export function stored_A(model: BankModel, q_Ah: number, charge: number, offered_A: number): number {
   const missing_Ah = model.full_Ah - q_Ah;
   if (!(missing_Ah > 0)) return 0;
-  const limit_A = charge > model.endTaperFrom ? endLimit_A(model, charge) : model.bulk_A;
+  const limit_A = limitAt_A(model, charge);
   const into_A = (offered_A < limit_A ? offered_A : limit_A) * model.efficiency.at(charge);
   const taper_A = model.takenUp_per_h * missing_Ah;
   return taper_A < into_A ? taper_A : into_A;
@@ -35,10 +35,9 @@ export function roughlyStored_A(model: BankModel, q_Ah: number, offered_A: numbe
   return offered_A < most_A ? offered_A : most_A;
 }
 
-/** Held at its end for a charge past full, which half a step's guess can come to. */
-function endLimit_A(model: BankModel, charge: number): number {
-  const into = ((charge < 1 ? charge : 1) - model.endTaperFrom) / (1 - model.endTaperFrom);
-  return model.bulk_A + into * (model.end_A - model.bulk_A);
+/** The bulk limit, and lithium's last limit; held at its end for a charge past full, which half a step's guess can come to. */
+function limitAt_A({ bulk_A, endTaperFrom, endTaper_A }: BankModel, charge: number): number {
+  return charge > endTaperFrom ? bulk_A - ((charge < 1 ? charge : 1) - endTaperFrom) * endTaper_A : bulk_A;
 }
 
 /** The same with the terminals held at `terminal_V`: below the absorption volts a lead-acid bank takes charge far slower. */

@@ -38,8 +38,9 @@ export interface BankModel {
   readonly takenUp_per_h: number;
   /** the same by the volts at the terminals, in straight lines between the points of the chemistry's weak taper */
   readonly weakTakenUp_per_h: ReadLine;
+  /** share of full from which the most that is taken falls, over 1 where it does not; and by what a unit of charge [A] */
   readonly endTaperFrom: number;
-  readonly end_A: number;
+  readonly endTaper_A: number;
   readonly reserve: number;
   /** charge held when the reserve is shown [Ah] */
   readonly reserve_Ah: number;
@@ -72,6 +73,7 @@ const halvings = 5;
 export function bankModel(bank: Bank, temp_C: number, step_h = 1): BankModel {
   checkBank(bank, temp_C, step_h);
   const chemistry = chemistries[bank.chemistry];
+  const { endTaper } = chemistry;
   const twelves = bank.nominal_V / 12;
   const reserve = bank.reserve ?? chemistry.reserve;
   const kept_Ah = bank.capacity_Ah * bank.condition;
@@ -111,8 +113,8 @@ export function bankModel(bank: Bank, temp_C: number, step_h = 1): BankModel {
     weakTakenUp_per_h: new ReadLine(
       weakTaper.map(([below_V, share]) => [absorption_V - below_V * twelves, takenUp_per_h(share)]),
     ),
-    endTaperFrom: chemistry.endTaper?.from ?? 2,
-    end_A: (chemistry.endTaper?.end_C ?? 0) * kept_Ah,
+    endTaperFrom: endTaper?.from ?? 2,
+    endTaper_A: endTaper === null ? 0 : ((chemistry.bulk_C - endTaper.end_C) * kept_Ah) / (1 - endTaper.from),
     reserve,
     reserve_Ah: chargeWhenShown_Ah({ full_Ah, capacity_Ah }, reserve),
     cutOff_V: cutOff_V ?? -Infinity,
