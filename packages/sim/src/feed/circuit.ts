@@ -34,6 +34,7 @@ export interface FeedCircuit {
   /** source to bank or converter, there and back */
   readonly resistance_Ohm: number;
   readonly shares: readonly SourceShare[];
+  /** the same as numbers in a row, for the hourly loop: volts, weight and held watts of each */
   readonly sources: Float64Array;
   /**
    * The source's amps left for charging after loads fed on the way. All that holds a relay besides the bank and the
@@ -62,13 +63,12 @@ export function prepareFeed(feed: Feed): FeedCircuit {
     limit: leastLimit(feed.path, onTheWay_A, spare_A),
     converter: feed.kind === "converter" ? converterPart(feed) : null,
   };
-  const shares = sourceShares(feed.source, dropOnTheWay_V(feed.path, onTheWay_A));
-  const held = shares.map((one) => ({ ...one, held_W: converterHeld_W(circuit, one.source_V) }));
-  return {
-    ...circuit,
-    shares: held,
-    sources: Float64Array.from(held.flatMap((o) => [o.source_V, o.weight, o.held_W])),
-  };
+  const shares = sourceShares(feed.source, dropOnTheWay_V(feed.path, onTheWay_A)).map((share) => ({
+    ...share,
+    held_W: converterHeld_W(circuit, share.source_V),
+  }));
+  const sources = Float64Array.from(shares.flatMap(({ source_V, weight, held_W }) => [source_V, weight, held_W]));
+  return { ...circuit, shares, sources };
 }
 
 /** The volts that a source stands at, and for what share of a drive: one row where it is fixed. */

@@ -3,7 +3,7 @@ import type { FeedCircuit } from "../feed/index.ts";
 
 /**
  * What loads ask of the bus, an hour a value. Both are views of one array, the second after the first: the hourly loop reads
- * them at every step, and feels each array that it has to look up.
+ * them at every step, and has one array less to look up.
  */
 export interface HourlyLoads {
   readonly both: Float64Array;

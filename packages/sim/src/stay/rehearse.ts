@@ -1,5 +1,4 @@
 import { bankModel } from "../bank/bankModel.ts";
-
 import { prepareFeed } from "../feed/index.ts";
 import type { ChemistryId, Feed } from "../study.ts";
 import { hourlyLoads, type Drive } from "./drive.ts";
