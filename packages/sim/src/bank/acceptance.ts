@@ -9,7 +9,7 @@ import type { BankModel } from "./bankModel.ts";
 export const acceptance_A = (model: BankModel, q_Ah: number, charge: number = q_Ah * model.perFull): number =>
   acceptanceAtLoss_A(model, q_Ah, charge, model.efficiency.at(charge));
 
-/** The same where the charge efficiency is already known. */
+/** The same where the charge efficiency is already known. @param efficiency share stored at that charge, over 0 to 1 */
 export function acceptanceAtLoss_A(model: BankModel, q_Ah: number, charge: number, efficiency: number): number {
   const missing_Ah = model.full_Ah - q_Ah;
   if (!(missing_Ah > 0)) return 0;

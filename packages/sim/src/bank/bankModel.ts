@@ -67,7 +67,7 @@ const halvings = 5;
 
 /**
  * @param temp_C one temperature for the whole run [°C], −40 to 60
- * @param step_h length of a step [h], over 0 to 1
+ * @param step_h length of a step [h], over 0 to 1; one over a whole number, or the steps of an hour do not fill it
  * @throws RangeError naming the field, what was given and what is accepted
  */
 export function bankModel(bank: Bank, temp_C: number, step_h = 1): BankModel {

@@ -6,6 +6,7 @@ import type { FeedCircuit } from "../feed/index.ts";
  * them at every step, and has one array less to look up.
  */
 export interface HourlyLoads {
+  /** powers of each hour, then elements of each [W] */
   readonly both: Float64Array;
   /** powers [W] */
   readonly load_W: Float64Array;
@@ -13,7 +14,7 @@ export interface HourlyLoads {
   readonly element_W: Float64Array;
 }
 
-/** Loads that ask for nothing yet. */
+/** Loads that ask for nothing yet. @param hours whole, 1 or more */
 export function hourlyLoads(hours: number): HourlyLoads {
   const both = new Float64Array(2 * hours);
   return { both, load_W: both.subarray(0, hours), element_W: both.subarray(hours) };

@@ -7,7 +7,7 @@ import { hourlyLoads, type Drive } from "./drive.ts";
  * Two made-up days that have everything in them, to be run before any other. An engine that compiles the hourly loop for what
  * it has seen drops what it compiled when something else comes by (a drive, a mains hour, a fraction where there were whole
  * numbers only), and may then be left with slower code for good: that befell one process in six, and cost it two to eight
- * times. None of the numbers is whole, so that no field is taken for one that holds whole numbers only.
+ * times. Numbers that may be fractions are so here, as a field is else taken for one that holds whole numbers only.
  */
 export const rehearsals = (): readonly Drive[] => [
   twoDays("agm", { kind: "relay", source, path: [] }, 1),
