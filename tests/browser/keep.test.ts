@@ -3,7 +3,7 @@ import type { JobInput } from "@stayput/job";
 import type { Page } from "playwright-core";
 import { afterAll, describe, expect, it } from "vitest";
 import { answered, jobOf, type } from "./web/openPage.ts";
-import { keptJobs, plant, slip } from "./web/kept.ts";
+import { holdUp, keptJobs, plant, release, revisionOf, slip } from "./web/kept.ts";
 import { visits } from "./web/visits.ts";
 
 const here = visits();
@@ -46,6 +46,13 @@ describe("a page that is taken away in the middle of an edit", () => {
     return again;
   }
 
+  async function kill(page: Page): Promise<void> {
+    const died = page.waitForEvent("crash");
+    void (await here.context.newCDPSession(page)).send("Page.crash").catch(() => undefined);
+    await died;
+    complaints.length = 0;
+  }
+
   it("has lost nothing when it is opened again, right or wrong", async () => {
     let page = await open();
     await ready(page);
@@ -83,12 +90,36 @@ describe("a page that is taken away in the middle of an edit", () => {
     await type(page, "title", "Died");
     await page.locator('[data-path="customer.notes"]').pressSequentially(" and then the lights went out");
     const before = await jobOf(page);
-    await page.waitForTimeout(60);
-    const died = page.waitForEvent("crash");
-    void (await here.context.newCDPSession(page)).send("Page.crash").catch(() => undefined);
-    await died;
-    complaints.length = 0;
+    await kill(page);
     await expectNothingLost(before);
+  });
+
+  it("has lost nothing when its process dies before a slow store has taken anything", async () => {
+    const page = await open();
+    await ready(page);
+    await type(page, "title", "Kept");
+    await whenKept(page, (texts) => texts.some((text) => text.includes('"Kept"')));
+    await holdUp(page);
+    await page.locator('[data-path="title"]').pressSequentially(" and more");
+    const before = await jobOf(page);
+    await kill(page);
+    const again = await expectNothingLost(before);
+    expect(await keptJobs(again)).toHaveLength(1);
+  });
+
+  it("has lost nothing, and made no copy, when the store has taken all but the last change", async () => {
+    const page = await open();
+    await ready(page);
+    await holdUp(page);
+    await type(page, "title", "First");
+    await holdUp(page);
+    await type(page, "title", "Second");
+    const before = await jobOf(page);
+    await release(page);
+    await eventually(() => revisionOf(page)).toBe(1);
+    await kill(page);
+    const again = await expectNothingLost(before);
+    expect(await keptJobs(again)).toHaveLength(1);
   });
 });
 

@@ -41,6 +41,39 @@ export const keptJobs = (page: Page): Promise<KeptText[]> =>
       }),
   );
 
+/** Holds the browser's store up for whatever asks for it after this, until `release`. */
+export const holdUp = (page: Page): Promise<void> =>
+  page.evaluate(
+    () =>
+      new Promise<void>((resolve) => {
+        const asked = indexedDB.open("stayput");
+        asked.onsuccess = () => {
+          const jobs = asked.result.transaction(["heads", "jobs"], "readwrite").objectStore("jobs");
+          const here = window as unknown as { holds?: (() => void)[] };
+          let held = true;
+          (here.holds ??= []).push(() => (held = false));
+          const hold = (): void => {
+            if (held) jobs.count().onsuccess = hold;
+            else asked.result.close();
+          };
+          hold();
+          resolve();
+        };
+      }),
+  );
+
+/** Ends the earliest hold-up. */
+export const release = (page: Page): Promise<void> =>
+  page.evaluate(() => (window as unknown as { holds: (() => void)[] }).holds.shift()!());
+
+/** The revision that the page knows of the job on its sheet. */
+export const revisionOf = (page: Page): Promise<number> =>
+  page.evaluate(
+    () =>
+      (document.querySelector("stay-sheet") as unknown as { keeper: { now: { revision: number } } }).keeper.now
+        .revision,
+  );
+
 export interface Planted extends KeptText {
   /** leaves its entry in the list out */
   readonly headless?: boolean;

@@ -5,6 +5,8 @@ export interface Head {
   readonly id: string;
   /** counts the writes, so that a tab can tell whether another has written since it read */
   readonly revision: number;
+  /** the visit that wrote it last; not said by earlier versions of the page */
+  readonly by?: string;
   readonly title: string;
   readonly customer: string;
   readonly place: string;

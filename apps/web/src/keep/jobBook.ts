@@ -1,5 +1,6 @@
 import type { Head, Said } from "./head.ts";
 import type { JobsDb, KeptText } from "./jobsDb.ts";
+import { visit } from "./visit.ts";
 
 export interface Writing extends Said {
   readonly id: string;
@@ -29,7 +30,7 @@ export async function write(db: JobsDb, writing: Writing): Promise<Written> {
   }
   const before = older ?? (theirs?.older === true ? (await jobs.get(said.id))?.older : undefined);
   const revision = said.revision + 1;
-  const head: Head = { ...said, revision, changed: Date.now(), deleted: null, older: before !== undefined };
+  const head: Head = { ...said, revision, by: visit, changed: Date.now(), deleted: null, older: before !== undefined };
   const kept: KeptText = { id: said.id, text, ...(before === undefined ? {} : { older: before }) };
   await Promise.all([heads.put(head), jobs.put(kept), tx.done]);
   return { kind: "written", revision };

@@ -1,18 +1,27 @@
+import { visit } from "./visit.ts";
+
 /** What was on the sheet when the page went away before the store had taken it. */
 export interface Unsaved {
   readonly id: string;
+  /** the revision that this text goes on from, or an earlier one of the same visit's */
   readonly revision: number;
+  /** the visit that noted it */
+  readonly by: string;
   readonly text: string;
 }
 
 const stem = "stayput-unsaved-";
 
-/** Writes at once, unlike the store: for the moment in which a page is taken away. A refusal is passed over. */
-export function note(unsaved: Unsaved): void {
+/**
+ * Writes before it returns, unlike the store, and what is written outlives a page that dies in the next moment. Where it is
+ * refused the store is asked all the same; an older note must not stand then, lest it be taken for the newest.
+ */
+export function note(id: string, revision: number, text: string): void {
+  const unsaved: Unsaved = { id, revision, by: visit, text };
   try {
-    localStorage.setItem(stem + unsaved.id, JSON.stringify(unsaved));
+    localStorage.setItem(stem + id, JSON.stringify(unsaved));
   } catch {
-    // the store is asked all the same
+    strike(id);
   }
 }
 
@@ -36,9 +45,9 @@ export function noted(): Unsaved[] {
 
 function entry(text: string | null): Unsaved[] {
   try {
-    const value = JSON.parse(text ?? "null") as Partial<Unsaved> | null;
-    const whole = typeof value?.id === "string" && typeof value.revision === "number" && typeof value.text === "string";
-    return whole ? [value as Unsaved] : [];
+    const { id, revision, by = "", text: job } = JSON.parse(text ?? "null") as Partial<Unsaved>;
+    const whole = typeof id === "string" && typeof revision === "number" && typeof job === "string";
+    return whole ? [{ id, revision, by, text: job }] : [];
   } catch {
     return [];
   }

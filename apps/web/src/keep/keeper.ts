@@ -7,7 +7,7 @@ import { copyTitle, harmed, retitled, saidOf, type Head } from "./head.ts";
 import * as book from "./jobBook.ts";
 import { openJobsDb, type JobsDb } from "./jobsDb.ts";
 import { noted, strike, type Unsaved } from "./journal.ts";
-import { newJobId } from "./newJobId.ts";
+import { uniqueId } from "./uniqueId.ts";
 import type { Notice } from "./notice.ts";
 import { OpenJob, type Clerk, type Origin } from "./openJob.ts";
 import { OtherTabs } from "./otherTabs.ts";
@@ -46,21 +46,10 @@ export class Keeper {
   readonly #tabs = new OtherTabs((news) => this.#heard(news));
 
   constructor(private readonly desk: Desk) {
-    window.addEventListener("pagehide", () => this.noteUnsaved());
-    document.addEventListener("visibilitychange", () => {
-      if (document.visibilityState === "hidden") this.noteUnsaved();
-    });
     window.addEventListener("beforeunload", (event) => {
       // what the store refuses is lost with the page, which no undo can mend
       if (this.now !== null && this.now.refused !== null && this.now.unsaved) event.preventDefault();
     });
-  }
-
-  /** Notes what the store has not taken yet, for the next start to begin with. */
-  noteUnsaved(): void {
-    if (this.now?.unsaved !== true) return;
-    this.now.noteUnsaved();
-    remember(this.now.id);
   }
 
   get files(): RemoteFiles {
@@ -89,7 +78,7 @@ export class Keeper {
     before?.close();
     if (before !== null) for (const about of ["tabs", "opened"]) this.unsay(about);
     const store = new JobStore(job, label);
-    this.now = new OpenJob(store, origin ?? { id: newJobId(), revision: 0 }, this.#clerk);
+    this.now = new OpenJob(store, origin ?? { id: uniqueId(), revision: 0 }, this.#clerk);
     if (origin !== null) remember(origin.id);
     this.desk.open(store);
     this.#tell();
@@ -100,7 +89,7 @@ export class Keeper {
   adoptTyped(): boolean {
     const store = this.desk.store();
     if (this.now !== null || store.undoes === null) return false;
-    this.now = new OpenJob(store, { id: newJobId(), revision: 0 }, this.#clerk);
+    this.now = new OpenJob(store, { id: uniqueId(), revision: 0 }, this.#clerk);
     this.now.changed();
     return true;
   }
@@ -200,7 +189,7 @@ export class Keeper {
       const title = copyTitle(head.title);
       const text = retitled(kept.text, title);
       const { id: _, revision: __, changed: ___, deleted: ____, older: _____, ...said } = head;
-      await book.write(db, { ...said, id: newJobId(), revision: 0, title, text });
+      await book.write(db, { ...said, id: uniqueId(), revision: 0, title, text });
     });
   }
 
@@ -278,10 +267,7 @@ export class Keeper {
   readonly #clerk: Clerk = {
     write: async (writing) => {
       const written = await book.write(await this.db(), writing);
-      if (written.kind === "written") {
-        remember(writing.id);
-        this.#tabs.tell({ id: writing.id, revision: written.revision });
-      }
+      if (written.kind === "written") this.#tabs.tell({ id: writing.id, revision: written.revision });
       return written;
     },
     placeName: this.desk.placeName,
@@ -297,7 +283,7 @@ export class Keeper {
   /** Another tab has written the job that was changed here: this sheet goes on as a copy, so that neither is lost. */
   #fork(job: OpenJob): void {
     const { id } = job;
-    job.become({ id: newJobId(), revision: 0 });
+    job.become({ id: uniqueId(), revision: 0 });
     job.store.settle();
     const title = copyTitle(typeof job.store.job.title === "string" ? job.store.job.title : "");
     job.store.edit("Keep as a copy", (typed) => setAt(typed, ["title"], title));
@@ -332,14 +318,16 @@ export class Keeper {
     });
   }
 
-  async #restore(db: JobsDb, { id, revision, text }: Unsaved): Promise<void> {
+  async #restore(db: JobsDb, { id, revision, by, text }: Unsaved): Promise<void> {
     const { head, kept } = await book.read(db, id);
     const read = kept?.text === text ? null : await this.files.readText(text);
     if (read !== null) {
       const job = read.ok ? read.job : null;
       const said = job === null ? harmed : saidOf(job);
-      const free = (head?.revision ?? 0) === revision;
-      await book.write(db, free ? { ...said, id, revision, text } : { ...said, id: newJobId(), revision: 0, text });
+      // the same visit may have got an earlier text into the store after this one was noted
+      const at = head?.revision ?? 0;
+      const free = at === revision || head?.by === by;
+      await book.write(db, free ? { ...said, id, revision: at, text } : { ...said, id: uniqueId(), revision: 0, text });
     }
     strike(id);
   }
@@ -354,10 +342,7 @@ export class Keeper {
   }
 
   #refusedBy(error: unknown): void {
-    if (this.#letGo) {
-      this.noteUnsaved();
-      return;
-    }
+    if (this.#letGo) return;
     this.say({
       about: "store",
       grave: true,
@@ -383,7 +368,6 @@ export class Keeper {
   #outdated(): void {
     this.#db = null;
     this.#letGo = true;
-    this.noteUnsaved();
     this.say({
       about: "store",
       grave: true,

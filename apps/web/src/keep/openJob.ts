@@ -3,6 +3,7 @@ import type { JobStore } from "../store/jobStore.ts";
 import { saidOf } from "./head.ts";
 import { note, strike } from "./journal.ts";
 import type { Writing, Written } from "./jobBook.ts";
+import { remember } from "./remembered.ts";
 
 export interface Origin {
   readonly id: string;
@@ -23,8 +24,9 @@ export interface Clerk {
 }
 
 /**
- * The job on the sheet, written to the store after every change: at once, one write at a time, the newest text last. So at
- * most the change under way can be missing when the page is taken away, and that one is noted for the next start.
+ * The job on the sheet, written to the store after every change: at once, one write at a time, the newest text last. A store
+ * may be slow: so each change is first noted for the next start, and struck when the store has it, lest a page that dies
+ * take it along.
  */
 export class OpenJob {
   id: string;
@@ -59,6 +61,8 @@ export class OpenJob {
 
   changed(): void {
     this.#dirty = true;
+    note(this.id, this.revision, this.text);
+    remember(this.id);
     this.#writing ??= this.#write().finally(() => {
       this.#writing = null;
       if (this.#dirty && this.refused === null) this.changed();
@@ -78,11 +82,6 @@ export class OpenJob {
     while (this.#writing !== null) await this.#writing;
   }
 
-  /** Notes what the store has not taken yet, for a page about to go. */
-  noteUnsaved(): void {
-    if (this.unsaved) note({ id: this.id, revision: this.revision, text: this.text });
-  }
-
   close(): void {
     this.#stop();
   }
@@ -100,13 +99,18 @@ export class OpenJob {
         }
         this.revision = written.revision;
         this.#older = undefined;
-        strike(this.id);
+        this.#strike();
       } catch (error) {
         this.#dirty = true;
         this.refused = error;
         return;
       }
     }
+  }
+
+  /** What is noted stays so while it is newer than what the store has. */
+  #strike(): void {
+    if (!this.#dirty) strike(this.id);
   }
 
   #asWritten(): Writing {

@@ -57,7 +57,6 @@ function watch(registration: ServiceWorkerRegistration, offer: (waiting: Service
 
 async function reload(keeper: Keeper): Promise<void> {
   await keeper.now?.settled();
-  keeper.noteUnsaved();
   location.reload();
 }
 

@@ -1,5 +1,6 @@
-import { describe, expect, it } from "vitest";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import type { Writing, Written } from "../../../../apps/web/src/keep/jobBook.ts";
+import { noted } from "../../../../apps/web/src/keep/journal.ts";
 import { OpenJob, type Clerk } from "../../../../apps/web/src/keep/openJob.ts";
 import { emptyJob } from "../../../../apps/web/src/store/emptyJob.ts";
 import { JobStore } from "../../../../apps/web/src/store/jobStore.ts";
@@ -101,5 +102,91 @@ describe("a job on the sheet", () => {
     store.edit("x", titled("two"));
     await answer();
     expect(writings.map(({ older }) => older)).toEqual(["as it was", undefined]);
+  });
+});
+
+/** A browser's store of texts, of a size. */
+function texts(room: number) {
+  const kept = new Map<string, string>();
+  return {
+    get length() {
+      return kept.size;
+    },
+    key: (i: number) => [...kept.keys()][i] ?? null,
+    getItem: (key: string) => kept.get(key) ?? null,
+    setItem: (key: string, text: string) => {
+      if (text.length > room) throw new DOMException("no room", "QuotaExceededError");
+      kept.set(key, text);
+    },
+    removeItem: (key: string) => kept.delete(key),
+  };
+}
+
+describe("what is noted for the next start", () => {
+  beforeEach(() => void vi.stubGlobal("localStorage", texts(20_000)));
+  afterEach(() => void vi.unstubAllGlobals());
+
+  const notedTitles = (): string[] => noted().map(({ text }) => (JSON.parse(text) as { title: string }).title);
+
+  it("is every change, before anything else can happen, until the store has the newest", async () => {
+    const { clerk, answer } = desk();
+    const store = new JobStore(emptyJob);
+    new OpenJob(store, { id: "a", revision: 4 }, clerk);
+    expect(noted()).toEqual([]);
+    store.edit("x", titled("one"));
+    expect(notedTitles()).toEqual(["one"]);
+    store.edit("x", titled("two"));
+    expect(notedTitles()).toEqual(["two"]);
+    await answer(); // the first
+    expect(notedTitles()).toEqual(["two"]);
+    await answer();
+    expect(noted()).toEqual([]);
+  });
+
+  it("stays while the store refuses", async () => {
+    const { clerk, answer } = desk(() => new Error("full"));
+    const store = new JobStore(emptyJob);
+    new OpenJob(store, { id: "a", revision: 4 }, clerk);
+    store.edit("x", titled("one"));
+    await answer();
+    expect(noted()).toMatchObject([{ id: "a", revision: 4 }]);
+  });
+
+  it("goes over to the copy where another has written since", async () => {
+    const { clerk, answer } = desk(() => ({ kind: "behind", theirs: {} as never }));
+    const store = new JobStore(emptyJob);
+    new OpenJob(
+      store,
+      { id: "a", revision: 1 },
+      {
+        ...clerk,
+        onBehind: (job) => {
+          job.become({ id: "copy", revision: 0 });
+          store.edit("x", titled("mine, copy"));
+        },
+      },
+    );
+    store.edit("x", titled("mine"));
+    await answer();
+    expect(noted()).toMatchObject([{ id: "copy", revision: 0 }]);
+    expect(notedTitles()).toEqual(["mine, copy"]);
+  });
+
+  it("is never an older text than the store was given", () => {
+    const { clerk } = desk();
+    const store = new JobStore(emptyJob);
+    new OpenJob(store, { id: "a", revision: 1 }, clerk);
+    store.edit("x", titled("one"));
+    store.edit("x", titled("x".repeat(30_000))); // no room to note it
+    expect(noted()).toEqual([]);
+  });
+
+  it("passes over what is no note", () => {
+    for (const text of ["", "null", "7", "[]", "{", '{"id":"a"}', '{"id":"a","revision":"1","text":"{}"}'])
+      localStorage.setItem(`stayput-unsaved-${text}`, text);
+    localStorage.setItem("another's", '{"id":"a","revision":1,"text":"{}"}');
+    expect(noted()).toEqual([]);
+    localStorage.setItem("stayput-unsaved-a", '{"id":"a","revision":1,"text":"{}"}'); // of an earlier version of the page
+    expect(noted()).toEqual([{ id: "a", revision: 1, by: "", text: "{}" }]);
   });
 });
