@@ -58,10 +58,11 @@ const sizeSaid = ({ standard_mm2, awg }: ConductorSize): string => {
 
 /** A line a fuse, those for the wire as it is before the one that goes with a thicker wire. */
 function fuseLines(fuses: readonly FuseAdvice[]): string[] {
-  const pulled = fuses.filter(({ end }) => end.startsWith("both ends"));
-  const now = endLines(fuses.filter((fuse) => !pulled.includes(fuse)));
-  if (pulled.length === 0) return now;
-  return [...now.map((line) => `as it is: ${line}`), ...endLines(pulled).map((line) => `once pulled: ${line}`)];
+  return ([null, "as it is", "once pulled"] as const).flatMap((wanted) =>
+    endLines(fuses.filter(({ cable }) => cable === wanted)).map((line) =>
+      wanted === null ? line : `${wanted}: ${line}`,
+    ),
+  );
 }
 
 /** A line a fuse; one for both ends where they are alike. */

@@ -130,9 +130,10 @@ function chargeFuses(feed: Feed, model: BankModel, running_A: number, use: Condu
   const ampacity = thinnest === null ? null : ampacity_A(thinnest, besideEngine);
   const start_A = running_A + onTheWay_A(feed);
   const pulled = feed.kind === "relay" && use !== null && use.amps_A > start_A * fuseMargin ? use : null;
-  const asItIs = pulled === null ? "" : ", for the cable as it is";
+  const asItIs = (end: string) =>
+    pulled === null ? { end } : { end, cable: "as it is" as const, at: `${end}, for the cable as it is` };
   const vehicle = {
-    end: `the vehicle's battery${asItIs}`,
+    ...asItIs("the vehicle's battery"),
     running_A: start_A,
     ampacity_A: ampacity,
     fault_A: fault_A(starterBattery.volts_V, starterBattery.resistance_Ohm),
@@ -140,7 +141,7 @@ function chargeFuses(feed: Feed, model: BankModel, running_A: number, use: Condu
   };
   const output_A = feed.kind === "converter" ? feed.rated_A * feed.count : running_A;
   const house = {
-    end: `the bank${asItIs}`,
+    ...asItIs("the bank"),
     running_A: output_A,
     ampacity_A: feed.kind === "converter" ? null : ampacity,
     fault_A: fault_A(restedVolts_V(model, 1), model.resistance_Ohm),
@@ -149,7 +150,9 @@ function chargeFuses(feed: Feed, model: BankModel, running_A: number, use: Condu
   const now = [fuseAdvice(vehicle), fuseAdvice(house)];
   if (pulled === null || pulled.standard_mm2 === null) return now;
   const thickened = {
-    end: `both ends, once ${sizeName(pulled)} is pulled`,
+    end: "both ends",
+    cable: "once pulled" as const,
+    at: `both ends, once ${sizeName(pulled)} is pulled`,
     running_A: pulled.amps_A,
     ampacity_A: ampacity_A(pulled.standard_mm2, besideEngine),
     fault_A: Math.max(vehicle.fault_A, house.fault_A),

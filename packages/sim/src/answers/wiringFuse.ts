@@ -3,6 +3,9 @@ import type { FuseAdvice } from "./wiringTypes.ts";
 
 interface FuseCase {
   readonly end: string;
+  readonly cable?: FuseAdvice["cable"];
+  /** the end and the cable in words, where there are two cables to tell apart */
+  readonly at?: string;
   readonly running_A: number;
   /** of the thinnest conductor it protects; null where not known */
   readonly ampacity_A: number | null;
@@ -16,13 +19,13 @@ interface FuseCase {
  * the kinds that can open at the fault a battery beside them would feed.
  */
 export function fuseAdvice(given: FuseCase): FuseAdvice {
-  const { end, running_A, ampacity_A, fault_A, nominal_V } = given;
+  const { end, cable = null, at = end, running_A, ampacity_A, fault_A, nominal_V } = given;
   const rated_A = fuseFor_A(running_A, ampacity_A ?? Infinity);
   const kinds = rated_A === null ? [] : kindsFor(rated_A, fault_A ?? 0, nominal_V);
   const most_A =
     ampacity_A === null || rated_A === null ? null : (fuseSizes_A.findLast((size) => size <= ampacity_A) ?? null);
-  const advice = { end, running_A, ampacity_A, fault_A, rated_A, most_A, kinds };
-  return { ...advice, sentence: fuseSentence(advice) };
+  const advice = { end, cable, running_A, ampacity_A, fault_A, rated_A, most_A, kinds };
+  return { ...advice, sentence: fuseSentence(at, advice) };
 }
 
 function fuseFor_A(running_A: number, ampacity_A: number): number | null {
@@ -41,11 +44,11 @@ const kindsFor = (rated_A: number, fault_A: number, nominal_V: number): string[]
     )
     .map((kind) => kind.name);
 
-function fuseSentence(advice: Omit<FuseAdvice, "sentence">): string {
-  const { end, rated_A, most_A, running_A, ampacity_A, fault_A, kinds } = advice;
+function fuseSentence(at: string, advice: Omit<FuseAdvice, "sentence">): string {
+  const { rated_A, most_A, running_A, ampacity_A, fault_A, kinds } = advice;
   if (rated_A === null) {
     const carries = ampacity_A === null ? "less than the table goes down to" : `only ${ampacity_A.toFixed(0)} A`;
-    return `At ${end} no fuse fits: ${running_A.toFixed(0)} A run and the conductor carries ${carries}. Thicker cable first.`;
+    return `At ${at} no fuse fits: ${running_A.toFixed(0)} A run and the conductor carries ${carries}. Thicker cable first.`;
   }
   const tight = rated_A < running_A * fuseMargin ? " (tight: less than a quarter above the running current)" : "";
   const opens =
@@ -54,7 +57,7 @@ function fuseSentence(advice: Omit<FuseAdvice, "sentence">): string {
       : `; a dead short there could draw ${(fault_A / 1000).toFixed(1)} kA, which ${openedBy(kinds)}`;
   const unknown = ampacity_A === null ? ", if the conductor carries it" : "";
   const upTo = most_A !== null && most_A > rated_A ? ` (up to ${most_A} A still protects the cable)` : "";
-  return `Fuse at ${end}: ${rated_A} A${tight}${upTo}${unknown}${opens}.`;
+  return `Fuse at ${at}: ${rated_A} A${tight}${upTo}${unknown}${opens}.`;
 }
 
 const openedBy = (kinds: readonly string[]): string =>

@@ -58,9 +58,11 @@ export interface ConductorSize {
   readonly sentence: string;
 }
 
-/** The fuse for one end of a run. */
+/** The fuse for one end of a run, or for both where they are alike. */
 export interface FuseAdvice {
   readonly end: string;
+  /** for the cable that is there, or for the one to pull in its place, which lets more through; null where one will do */
+  readonly cable: "as it is" | "once pulled" | null;
   /** null where no size lies above the running current and within what the conductor carries */
   readonly rated_A: number | null;
   /** the largest that still protects the conductor; null where not known or none fits */

@@ -67,7 +67,7 @@ const halvings = 5;
 
 /**
  * @param temp_C one temperature for the whole run [°C], −40 to 60
- * @param step_h length of a step [h], over 0 to 1; one over a whole number, or the steps of an hour do not fill it
+ * @param step_h length of a step [h], 0.0001 to 1: one over a whole number, so that the steps of an hour fill it
  * @throws RangeError naming the field, what was given and what is accepted
  */
 export function bankModel(bank: Bank, temp_C: number, step_h = 1): BankModel {
@@ -132,6 +132,8 @@ function checkBank(bank: Bank, temp_C: number, step_h: number): void {
   if (bank.reserve !== null) mustLie("reserve", bank.reserve, 0, 0.99);
   mustLie("temp_C", temp_C, -60, 80);
   mustLie("step_h", step_h, 1e-4, 1);
+  if (Math.abs(1 / step_h - Math.round(1 / step_h)) > 1e-6)
+    throw new RangeError(`step_h must be one over a whole number, got ${step_h}`);
   if (!(bank.chemistry in chemistries))
     throw new RangeError(`chemistry must be agm, gel, flooded or lfp, got ${bank.chemistry}`);
 }

@@ -60,5 +60,10 @@ describe("what is refused", () => {
     ["a condition over 1", () => bankModel({ ...twoAgm, condition: 1.2 }, 25), /condition must be 0.05 to 1, got 1.2/],
     ["a temperature that is none", () => bankModel(twoAgm, Number("warm")), /temp_C .* got NaN/],
     ["a step of no length", () => bankModel(twoAgm, 25, 0), /step_h/],
+    [
+      "a step that does not fill the hour",
+      () => bankModel(twoAgm, 25, 0.4),
+      /step_h must be one over a whole number, got 0.4/,
+    ],
   ])("%s", (_what, make, says) => expect(make).toThrow(says));
 });
