@@ -55,7 +55,10 @@ function limitsMissed(request: SizeRequest, lasting: readonly Place[]): Told {
   };
 }
 
-/** No pair lasts: the roof, if a larger array of the ladder would do; else the month's sun, if another month would; else the load. */
+/**
+ * No pair lasts: the roof, if a larger array of the ladder would do; else the charge on arrival, if a full bank would; else
+ * the month's sun, if another month would; else the load.
+ */
 function nothingLasts(sizing: Sizing): Told {
   const { request, trials } = sizing;
   const start = `Nothing on the ladder lasts ${asked(request)}.`;
@@ -65,6 +68,12 @@ function nothingLasts(sizing: Sizing): Told {
       inTheWay: ["roof"],
       said: `${start} The roof stands in the way: it takes ${request.roof_W} W, and ${named(offRoof)} would do.`,
     };
+  }
+  const fromFull = largestReaching(sizing, trialsFromFull(sizing), request);
+  if (fromFull !== null) {
+    const arrives = `the bank arrives at ${Math.round(sizing.study.trip.startCharge * 100)} %`;
+    const said = `The charge on arrival stands in the way: ${arrives}, and ${named(fromFull)} would do if it came full.`;
+    return { inTheWay: ["start"], said: `${start} ${said}` };
   }
   const worst = trials.reduce((a, b) => (sunOf(b) < sunOf(a) ? b : a));
   const best = bestMonth(sizing);
@@ -76,6 +85,13 @@ function nothingLasts(sizing: Sizing): Told {
   }
   const load = `What runs stands in the way: ${balance} Not even ${monthName(best.month)} would be sunny enough; a smaller load or charging on the way is needed.`;
   return { inTheWay: ["load"], said: `${start} ${load}` };
+}
+
+/** The same trips with a full bank on arrival; none where it is full already. */
+function trialsFromFull({ study, setup, request, skies }: Sizing): Trial[] {
+  if (study.trip.startCharge === 1) return [];
+  const full = { ...study, trip: { ...study.trip, startCharge: 1 } };
+  return request.months.map((month) => makeTrial(full, setup, month, request.nights, skies));
 }
 
 const sunOf = (trial: Trial): number => meanBalance(trial).sunPerWatt_Wh_day;
@@ -96,6 +112,7 @@ function bestMonth({ study, setup, request, skies }: Sizing): Trial {
 
 /** The largest pair of any chemistry, where it does it in every one of the trials. */
 function largestReaching({ setup }: Sizing, trials: readonly Trial[], request: SizeRequest) {
+  if (trials.length === 0) return null;
   for (const ladder of laddersOf(request).map((each) => knowLadder(trials, setup, each))) {
     const [b, a] = [ladder.banks.length - 1, ladder.arrays.length - 1];
     if (b < 0 || a < 0) continue;

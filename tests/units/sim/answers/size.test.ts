@@ -126,6 +126,17 @@ describe("size", () => {
     expect(answer.nearest!.chance).toBeLessThan(0.9);
   });
 
+  it("says that the charge on arrival stands in the way where a full bank would do", () => {
+    const empty = study([fitted], { ...openCamp, startCharge: 0.02 }, dryTropics);
+    const answer = size(empty, fitted, request(), skies);
+    expect(answer.inTheWay).toEqual(["start"]);
+    expect(answer.reason).toMatch(
+      /The charge on arrival stands in the way: the bank arrives at 2 %, and .* would do if it came full\. The nearest is/,
+    );
+    const hopeless = size(empty, fitted, request({ nights: 60, arrays: [arrayRung(0)] }), skies);
+    expect(hopeless.inTheWay).toEqual(["load"]);
+  });
+
   it("has nothing to offer where the roof takes not even the smallest array, and says so", () => {
     const answer = ask({ roof_W: 50 });
     expect(answer.inTheWay).toEqual(["roof"]);
