@@ -24,6 +24,22 @@ describe("a day of it", () => {
     expect(lines.map(({ name }) => name)).toContain("Road, in");
     expect(charts.dayReadout(daySample, 23).heading).toBe("23:00 to 24:00");
   });
+  it("is shaded from sunset to sunrise, and all through in polar night", () => {
+    const shaded = (dark: charts.DayPicture["dark"]) => {
+      const saved = charts.toSvgText(
+        charts.dayChart({ ...daySample, dark }, { width_px: 700, height_px: 320 }),
+        "light",
+      );
+      const rects = saved.matchAll(/<rect [^>]*\bwidth="([\d.]+)"[^>]*fill="#ece5d5"/g);
+      return [...rects].reduce((sum, [, width]) => sum + Number(width), 0);
+    };
+    expect(shaded(null)).toBe(0);
+    const half = shaded({ from_h: 18, to_h: 6 });
+    expect(half).toBeGreaterThan(100);
+    expect(shaded({ from_h: 6, to_h: 18 })).toBeCloseTo(half, 0);
+    expect(shaded({ from_h: 12, to_h: 12 })).toBeCloseTo(2 * half, 0);
+    expect(shaded({ from_h: 0, to_h: 0 })).toBeCloseTo(2 * half, 0);
+  });
   it("refuses a day of more than 24 hours", () => {
     expect(() => charts.dayTable({ hours: [...daySample.hours, daySample.hours[0]!] })).toThrow(/at most 24, got 25/);
   });

@@ -82,7 +82,7 @@ export function dayChart(picture: DayPicture, options: ChartOptions): SVGTemplat
 function nights({ dark }: DayPicture, { box, x }: DayLayout): Part {
   if (!dark) return nothing;
   const { from_h, to_h } = dark;
-  const spans = from_h > to_h ? [[0, to_h] as const, [from_h, 24] as const] : [[from_h, to_h] as const];
+  const spans = from_h >= to_h ? [[0, to_h] as const, [from_h, 24] as const] : [[from_h, to_h] as const];
   return svg`<g>${spans.map(([from, to]) => rectAt(x(from), box.top, x(to) - x(from), box.bottom - box.top, "night"))}</g>`;
 }
 
