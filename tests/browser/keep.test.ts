@@ -224,6 +224,10 @@ describe("a store that is full or refused", () => {
     const file = await (await download).path();
     expect(JSON.parse(await readFile(file, "utf8"))).toEqual(await jobOf(page));
     expect((await download).suggestedFilename()).toBe("No-room-for-it.json");
+    page.on("dialog", (dialog) => void dialog.accept()); // it warns before it goes
+    await page.reload();
+    await slip(page, /its storage is full/).waitFor();
+    expect(await title(page)).toBe("No room for it");
     await devtools.send("Storage.overrideQuotaForOrigin", { origin });
     await type(page, "title", "Room again");
     await whenKept(page, (texts) => texts.some((text) => text.includes("Room again")));

@@ -145,6 +145,16 @@ export class Keeper {
     }
   }
 
+  /** Goes on with what was noted of a job and the store has not taken, and asks it again; false where nothing was. */
+  async openNoted(id: string): Promise<boolean> {
+    const unsaved = noted().find((each) => each.id === id);
+    if (unsaved === undefined) return false;
+    const read = await this.files.readText(unsaved.text);
+    if (!read.ok) return false;
+    if (!this.adoptTyped()) this.show(read.job, { id, revision: unsaved.revision }).changed();
+    return true;
+  }
+
   /** A new job from the text of a file; what is on the desk stays in the list. */
   async takeText(text: string, from: string): Promise<boolean> {
     const read = await this.files.readText(text);

@@ -17,16 +17,17 @@ export async function start(keeper: Keeper): Promise<void> {
   const tidied = patient(keeper.tidy()).then(
     (answers) => {
       if (!answers) keeper.sayStoreSilent();
-      return answers;
+      return answers ? ("tidy" as const) : ("silent" as const);
     },
-    () => true, // a refusal is said when the job is opened or written
+    () => "refused" as const, // said when the job is opened or written
   );
   if (fragment !== null) return open(keeper, fragment);
   if (last === null) return;
-  const answers = await tidied;
+  const store = await tidied;
   if (keeper.now !== null || keeper.adoptTyped()) return;
-  if (answers && (await keeper.open(last))) return;
-  if (answers) remember(null);
+  if (store !== "tidy" && (await keeper.openNoted(last))) return;
+  if (store !== "silent" && (await keeper.open(last))) return;
+  if (store !== "silent") remember(null);
   if (!keeper.adoptTyped()) keeper.show(demoJob);
 }
 
