@@ -2,34 +2,27 @@ import { readFile } from "node:fs/promises";
 import { packJob, parseJob, type JobInput } from "@stayput/job";
 import fc from "fast-check";
 import jsQr from "jsqr";
-import type { Browser, BrowserContext, Download, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import type { BrowserContext, Download, Page } from "playwright-core";
+import { afterAll, afterEach, beforeEach, describe, expect, it } from "vitest";
 import { anyJob } from "../laws/arbitraries/job.ts";
 import { propertyRuns } from "../seed.ts";
 import { stayput } from "../units/cli/stayput.ts";
-import { launchChromium } from "./chromium.ts";
 import { jobOf, type } from "./web/openPage.ts";
 import { keptJobs, slip, watchedPage } from "./web/kept.ts";
-import { builtSite, type Site } from "./web/site.ts";
+import { served } from "./web/served.ts";
 
-let browser: Browser;
-let site: Site;
+const here = served();
 let context: BrowserContext;
 let complaints: string[];
 let asked: string[];
 
 const tally = { linksOpened: 0, linksRefused: 0, filesOpened: 0, filesRefused: 0, codesRead: 0, mutantsShown: 0 };
 
-beforeAll(async () => {
-  [site, browser] = await Promise.all([builtSite(), launchChromium()]);
-});
-afterAll(async () => {
-  await browser.close();
-  await site.close();
+afterAll(() => {
   console.log(`files and links: ${JSON.stringify(tally)}`);
 });
 beforeEach(async () => {
-  context = await browser.newContext({ viewport: { width: 1280, height: 900 }, locale: "en-GB" });
+  context = await here.browser.newContext({ viewport: { width: 1280, height: 900 }, locale: "en-GB" });
   // the picker of a place to save is the system's own window, which no test can press
   await context.addInitScript(() => Reflect.deleteProperty(window, "showSaveFilePicker"));
   complaints = [];
@@ -44,7 +37,7 @@ afterEach(async () => {
 /** From the one seed of all property tests. */
 const sampled = (numRuns: number): { numRuns: number; seed: number } => ({ numRuns, seed: propertyRuns.seed });
 const eventually = <T>(what: () => T | Promise<T>) => expect.poll(what, { timeout: 15_000 });
-const open = (address = site.url): Promise<Page> => watchedPage(context, address, complaints);
+const open = (address = here.site.url): Promise<Page> => watchedPage(context, address, complaints);
 const title = (page: Page): Promise<string> => page.locator('[data-path="title"]').inputValue();
 const send = (page: Page): Promise<void> => page.getByRole("button", { name: "Save or send" }).click();
 const textOf = async (download: Download): Promise<string> => readFile(await download.path(), "utf8");
@@ -67,13 +60,13 @@ describe("a link", () => {
     await type(page, "title", "Sent by link");
     await send(page);
     const link = await page.locator("#job-link").inputValue();
-    const other = await browser.newContext();
+    const other = await here.browser.newContext();
     const heard: string[] = [];
     other.on("request", (request) => heard.push(request.url()));
     const there = await watchedPage(other, link, complaints);
     await eventually(() => title(there)).toBe("Sent by link");
     expect(meaning(await jobOf(there))).toEqual(meaning(await jobOf(page)));
-    expect(there.url()).toBe(site.url); // plain again
+    expect(there.url()).toBe(here.site.url); // plain again
     await eventually(async () => (await keptJobs(there)).length).toBe(1);
     await there.reload();
     await eventually(() => title(there)).toBe("Sent by link");
@@ -118,7 +111,7 @@ describe("a link", () => {
         .click();
       tally.linksRefused++;
     }
-    const fresh = await open(`${site.url}#${damaged[0]}`);
+    const fresh = await open(`${here.site.url}#${damaged[0]}`);
     await slip(fresh, /damaged or cut short/).waitFor();
   });
 

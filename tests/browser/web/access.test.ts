@@ -1,23 +1,16 @@
 import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import type { AxeResults } from "axe-core";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { launchChromium } from "../chromium.ts";
+import type { Page } from "playwright-core";
+import { beforeAll, describe, expect, it } from "vitest";
 import { answered, jobOf, openPage, type } from "./openPage.ts";
-import { builtSite, type Site } from "./site.ts";
+import { served } from "./served.ts";
 
-let browser: Browser;
-let site: Site;
+const here = served();
 let axe: string;
 
 beforeAll(async () => {
   axe = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-  [site, browser] = await Promise.all([builtSite(), launchChromium()]);
-});
-afterAll(async () => {
-  await browser.close();
-  await site.close();
 });
 
 const rules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
@@ -80,14 +73,14 @@ const views: readonly { view: string; prepare: (page: Page) => Promise<void> }[]
 
 describe.each(["light", "dark"] as const)("in the %s", (colorScheme) => {
   it.each(views)("axe finds nothing at WCAG 2.2 AA on $view", async ({ prepare }) => {
-    const { page, close } = await openPage(browser, site, { colorScheme });
+    const { page, close } = await openPage(here, { colorScheme });
     await prepare(page);
     expect(await findings(page)).toEqual([]);
     await close();
   });
 
   it("nor on a phone", async () => {
-    const { page, close } = await openPage(browser, site, { colorScheme, viewport: { width: 390, height: 844 } });
+    const { page, close } = await openPage(here, { colorScheme, viewport: { width: 390, height: 844 } });
     await answered(page);
     expect(await findings(page)).toEqual([]);
     await close();
@@ -98,7 +91,7 @@ describe("the width of the page", () => {
   it.each([320, 360, 390, 768, 1280, 1920])(
     "holds everything at %i px, with no sideways scroll of the page",
     async (width) => {
-      const { page, close } = await openPage(browser, site, { viewport: { width, height: 900 } });
+      const { page, close } = await openPage(here, { viewport: { width, height: 900 } });
       await answered(page);
       await openAll(page);
       const over = await page.evaluate(
@@ -110,7 +103,7 @@ describe("the width of the page", () => {
   );
 
   it("keeps the short answer on a phone's top edge, however far down one is", async () => {
-    const { page, close } = await openPage(browser, site, { viewport: { width: 390, height: 844 } });
+    const { page, close } = await openPage(here, { viewport: { width: 390, height: 844 } });
     await answered(page);
     await page.locator("row-fitted").scrollIntoViewIfNeeded();
     const box = (await page.locator(".pinned").boundingBox())!;
@@ -120,7 +113,7 @@ describe("the width of the page", () => {
   });
 
   it.each([320, 390])("says the days of every setup there, none cut off, at %i px", async (width) => {
-    const { page, close } = await openPage(browser, site, { viewport: { width, height: 844 } });
+    const { page, close } = await openPage(here, { viewport: { width, height: 844 } });
     await answered(page);
     const setups = (await jobOf(page)).setups.length;
     expect(await page.locator(".pinned span").count()).toBe(setups);
@@ -140,7 +133,7 @@ describe("the width of the page", () => {
 });
 
 it("draws the bars of the strip where the reader's own colours hold", async () => {
-  const { page, close } = await openPage(browser, site, { forcedColors: "active" });
+  const { page, close } = await openPage(here, { forcedColors: "active" });
   await answered(page);
   const colours = await page
     .locator("day-strip .bar")
@@ -154,7 +147,7 @@ it("draws the bars of the strip where the reader's own colours hold", async () =
 });
 
 it("gives every control of the sheet a target of 44 px, or 24 px where a mouse is used", async () => {
-  const { page, close } = await openPage(browser, site, {
+  const { page, close } = await openPage(here, {
     hasTouch: true,
     isMobile: true,
     viewport: { width: 390, height: 844 },

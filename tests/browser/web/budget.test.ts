@@ -1,31 +1,21 @@
 import { gzipSync } from "node:zlib";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, it } from "vitest";
-import { launchChromium } from "../chromium.ts";
+import type { Page } from "playwright-core";
+import { expect, it } from "vitest";
 import { answered, openPage } from "./openPage.ts";
-import { builtSite, type Site } from "./site.ts";
+import { served } from "./served.ts";
 
-let browser: Browser;
-let site: Site;
-
-beforeAll(async () => {
-  [site, browser] = await Promise.all([builtSite(), launchChromium()]);
-});
-afterAll(async () => {
-  await browser.close();
-  await site.close();
-});
+const here = served();
 
 /** The climate of places and of the grid comes after the page stands. */
 const climate = (file: string, text: string): boolean =>
   file.includes("/assets/") && /NASA|,ghi_1,|radiationPacked/.test(text.slice(0, 4000));
 
 it("loads first in at most 200 kB compressed, fonts and worker included, the tables after", async () => {
-  const context = await browser.newContext();
+  const context = await here.browser.newContext();
   const page = await context.newPage();
   const files = new Map<string, { kB: number; climate: boolean }>();
   page.context().on("response", (response) => {
-    const file = response.url().replace(site.url, "/");
+    const file = response.url().replace(here.site.url, "/");
     void response
       .body()
       .then((body) => {
@@ -34,7 +24,7 @@ it("loads first in at most 200 kB compressed, fonts and worker included, the tab
       })
       .catch(() => undefined);
   });
-  await page.goto(site.url);
+  await page.goto(here.site.url);
   await page.waitForSelector("stay-sheet[data-answered]:not([data-answered=nothing])");
   const first = [...files].filter(([, { climate }]) => !climate);
   const later = [...files].filter(([, { climate }]) => climate);
@@ -49,7 +39,7 @@ it("loads first in at most 200 kB compressed, fonts and worker included, the tab
 });
 
 it("has a policy that bars scripts and requests from anywhere else", async () => {
-  const { page, close } = await openPage(browser, site);
+  const { page, close } = await openPage(here);
   const policy = await page.locator('meta[http-equiv="Content-Security-Policy"]').getAttribute("content");
   expect(policy).toMatch(/script-src 'self'(;|$)/);
   expect(policy).toMatch(/connect-src 'self'(;|$)/);
@@ -89,7 +79,7 @@ async function times(page: Page, value: number): Promise<{ average: number; draw
 const median = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1]!;
 
 it("draws the average sky before the band, and prints how long a change takes", async () => {
-  const { page, close } = await openPage(browser, site);
+  const { page, close } = await openPage(here);
   await answered(page);
   const session = await page.context().newCDPSession(page);
   await session.send("Performance.enable");
@@ -124,7 +114,7 @@ it("draws the average sky before the band, and prints how long a change takes", 
 });
 
 it("stays free while the worker works: the page answers a frame in good time during a search for sizes", async () => {
-  const { page, close } = await openPage(browser, site);
+  const { page, close } = await openPage(here);
   await answered(page);
   await page.getByRole("button", { name: /^Find what lasts/ }).click();
   const frames = await page.evaluate(

@@ -1,7 +1,7 @@
 import type { Job, JobInput } from "@stayput/job";
-import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import type { BrowserContextOptions, Page } from "playwright-core";
 import { expect } from "vitest";
-import type { Site } from "./site.ts";
+import type { Served } from "./served.ts";
 
 export interface Opened {
   readonly page: Page;
@@ -11,7 +11,7 @@ export interface Opened {
 }
 
 /** The page in a browser of its own, with everything noted that must not happen. */
-export async function openPage(browser: Browser, site: Site, options: BrowserContextOptions = {}): Promise<Opened> {
+export async function openPage({ browser, site }: Served, options: BrowserContextOptions = {}): Promise<Opened> {
   const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, locale: "en-GB", ...options });
   const page = await context.newPage();
   const complaints: string[] = [];

@@ -1,21 +1,11 @@
 import { readFile } from "node:fs/promises";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { launchChromium } from "../chromium.ts";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { pagesOfPdf } from "../pagesOfPdf.ts";
 import { answered, jobOf, openPage, type } from "./openPage.ts";
-import { builtSite, type Site } from "./site.ts";
+import { served } from "./served.ts";
 
-let browser: Browser;
-let site: Site;
-
-beforeAll(async () => {
-  [site, browser] = await Promise.all([builtSite(), launchChromium()]);
-});
-afterAll(async () => {
-  await browser.close();
-  await site.close();
-});
+const here = served();
 
 /** As the browser's own print command does it: the page hears of it just before, and the style sheets set the paper. */
 const printed = async (page: Page): Promise<string[]> => pagesOfPdf(await page.pdf({ preferCSSPageSize: true }));
@@ -56,7 +46,7 @@ const mark = (body: string) => ({
 
 describe("the printed pages", () => {
   it("are one side for the customer, with the sentence, the picture and the table", async () => {
-    const { page, close, complaints } = await openPage(browser, site);
+    const { page, close, complaints } = await openPage(here);
     await readyToPrint(page);
     const pages = await printed(page);
     expect(pages).toHaveLength(1);
@@ -77,7 +67,7 @@ describe("the printed pages", () => {
   });
 
   it("are A4 with the margins of the pages' own style sheet, and hide the sheet", async () => {
-    const { page, close } = await openPage(browser, site);
+    const { page, close } = await openPage(here);
     await readyToPrint(page);
     const pdf = (await page.pdf({ preferCSSPageSize: true })).toString("latin1");
     const [, width = "0", height = "0"] = /\/MediaBox\s*\[\s*0\s+0\s+([\d.]+)\s+([\d.]+)/.exec(pdf) ?? [];
@@ -92,7 +82,7 @@ describe("the printed pages", () => {
   });
 
   it("have the fitter's page where it is ticked, by the button and by the browser's own command alike", async () => {
-    const { page, close, complaints } = await openPage(browser, site);
+    const { page, close, complaints } = await openPage(here);
     await readyToPrint(page);
     await page.getByRole("checkbox", { name: /^With the fitter’s page/ }).check();
     await holdPrints(page);
@@ -108,7 +98,7 @@ describe("the printed pages", () => {
   });
 
   it("print in black on white whatever the lights on the screen", async () => {
-    const { page, close } = await openPage(browser, site, { colorScheme: "dark" });
+    const { page, close } = await openPage(here, { colorScheme: "dark" });
     await readyToPrint(page);
     await page.emulateMedia({ media: "print" });
     const colours = await page.locator("printed-page .customer").evaluate((sheet) => {
@@ -124,7 +114,7 @@ describe("the printed pages", () => {
   });
 
   it("say so on paper where the answer is not in, is of an older job, or a blank has a fault", async () => {
-    const { page, close } = await openPage(browser, site);
+    const { page, close } = await openPage(here);
     // printed at once, whatever has come by then: never half a page
     const [early = ""] = await printed(page);
     expect(early).toMatch(/Not ready to be handed over|Estimate for planning, not a promise\./);
@@ -160,7 +150,7 @@ describe("the printed pages", () => {
 
 describe("the workshop's logo", () => {
   it("is kept for the next visit, printed and saved, and taken off again", async () => {
-    const { page, close, complaints } = await openPage(browser, site);
+    const { page, close, complaints } = await openPage(here);
     await readyToPrint(page);
     await choose(page, /logo/, mark('<rect width="60" height="20"/>'));
     await page.locator("row-hand-over img").waitFor();
@@ -198,7 +188,7 @@ describe("the workshop's logo", () => {
       "cannot draw it",
     ],
   ])("is refused in words where it is %s", async (_, file, words) => {
-    const { page, close } = await openPage(browser, site);
+    const { page, close } = await openPage(here);
     await answered(page);
     await choose(page, /logo/, file);
     const fault = page.locator("row-hand-over .logo .fault");
@@ -209,7 +199,7 @@ describe("the workshop's logo", () => {
   });
 
   it("holds for the visit, and says so, where the browser's storage is full", async () => {
-    const { page, close } = await openPage(browser, site);
+    const { page, close } = await openPage(here);
     await readyToPrint(page);
     await page.evaluate(() => {
       Storage.prototype.setItem = () => {
@@ -225,13 +215,13 @@ describe("the workshop's logo", () => {
 
 describe("the saved file", () => {
   it("prints the same words in the same places as the page does, and asks for nothing", async () => {
-    const { page, close } = await openPage(browser, site);
+    const { page, close } = await openPage(here);
     await readyToPrint(page);
     await choose(page, /logo/, mark('<rect width="60" height="20"/>'));
     for (const both of [false, true]) {
       await page.getByRole("checkbox", { name: /^With the fitter’s page/ }).setChecked(both);
       const path = await savedFile(page);
-      const own = await browser.newPage();
+      const own = await here.browser.newPage();
       const asked: string[] = [];
       own.on("request", (request) => asked.push(request.url()));
       await own.setContent(await readFile(path, "utf8"), { waitUntil: "load" });
@@ -278,7 +268,7 @@ async function savedFile(page: Page): Promise<string> {
 }
 
 it("saves a picture as SVG and PNG", async () => {
-  const { page, close } = await openPage(browser, site);
+  const { page, close } = await openPage(here);
   await answered(page);
   for (const kind of ["SVG", "PNG"]) {
     const [download] = await Promise.all([

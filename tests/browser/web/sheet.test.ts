@@ -1,24 +1,15 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { launchChromium } from "../chromium.ts";
+import type { Page } from "playwright-core";
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { answered, expectSound, jobOf, openPage, type, type Opened } from "./openPage.ts";
 import { expectSameAsSim } from "./sameAsSim.ts";
-import { builtSite, type Site } from "./site.ts";
+import { served } from "./served.ts";
 
-let browser: Browser;
-let site: Site;
+const here = served();
 let opened: Opened;
 let page: Page;
 
-beforeAll(async () => {
-  [site, browser] = await Promise.all([builtSite(), launchChromium()]);
-});
-afterAll(async () => {
-  await browser.close();
-  await site.close();
-});
 beforeEach(async () => {
-  opened = await openPage(browser, site);
+  opened = await openPage(here);
   page = opened.page;
 });
 afterEach(async () => {

@@ -1,8 +1,8 @@
-import type { Browser, BrowserContext, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect } from "vitest";
-import { launchChromium } from "../chromium.ts";
+import type { BrowserContext, Page } from "playwright-core";
+import { afterEach, beforeEach, expect } from "vitest";
 import { watchedPage } from "./kept.ts";
-import { builtSite, type Site } from "./site.ts";
+import { served } from "./served.ts";
+import type { Site } from "./site.ts";
 
 export interface Visits {
   readonly site: Site;
@@ -16,19 +16,11 @@ export interface Visits {
 
 /** One site and one browser for a file of tests, a device of its own for each test, which must end without complaints. */
 export function visits(): Visits {
-  let browser: Browser;
-  let site: Site;
+  const here = served();
   let context: BrowserContext;
   const complaints: string[] = [];
-  beforeAll(async () => {
-    [site, browser] = await Promise.all([builtSite(), launchChromium()]);
-  });
-  afterAll(async () => {
-    await browser.close();
-    await site.close();
-  });
   beforeEach(async () => {
-    context = await browser.newContext({ viewport: { width: 1280, height: 900 }, locale: "en-GB" });
+    context = await here.browser.newContext({ viewport: { width: 1280, height: 900 }, locale: "en-GB" });
     complaints.length = 0;
   });
   afterEach(async () => {
@@ -37,12 +29,12 @@ export function visits(): Visits {
   });
   return {
     get site() {
-      return site;
+      return here.site;
     },
     get context() {
       return context;
     },
     complaints,
-    open: (address = site.url) => watchedPage(context, address, complaints),
+    open: (address = here.site.url) => watchedPage(context, address, complaints),
   };
 }
