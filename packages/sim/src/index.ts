@@ -18,6 +18,7 @@ export * from "./answers/dayOfIt.ts";
 export { sway, swayInParts, type SwayAnswer, type SwayRow } from "./answers/sway.ts";
 export * from "./answers/inParts.ts";
 export * from "./stay/index.ts";
+export { strandedLoads } from "./answers/cautions.ts";
 export { feedCautions, wiring } from "./answers/wiring.ts";
 export { peakBank, peaks, type PeakBank } from "./answers/wiringPeaks.ts";
 export type * from "./answers/wiringTypes.ts";

@@ -35,6 +35,8 @@ describe("parseQuantity", () => {
     ["18:30", "clock_h", 18.5],
     ["18h30", "clock_h", 18.5],
     ["6 pm", "clock_h", 18],
+    ["9.30am", "clock_h", 9.5],
+    ["noon", "clock_h", 12],
     ["12 am", "clock_h", 0],
     ["12:15 pm", "clock_h", 12.25],
     ["60 %", "share", 0.6],

@@ -21,6 +21,7 @@ export interface SizeViewOptions {
   readonly card: Card;
   readonly read: Read;
   readonly setup: string;
+  readonly heading: string;
   readonly slip: Slip<Extract<LongAnswer, { kind: "sizes" }>>;
   /** the picture's kind; null while it is fetched */
   readonly kind: AnyPicture | null;
@@ -48,7 +49,7 @@ export function sizeView(options: SizeViewOptions): TemplateResult {
   const points = answer?.size.staircases.flatMap(({ corners }) => corners) ?? [];
   const ofChemistry = points.filter((point) => point.chemistry === chemistry);
   return html`<bench-picture
-    heading="What size"
+    .heading=${options.heading}
     name="what-size"
     .kind=${options.kind}
     .data=${answer === null ? null : sizeData({ read, answer: { grids, points } }, chemistry)}
@@ -73,7 +74,7 @@ const wishes = ({ card, read }: SizeViewOptions): TemplateResult =>
         unit: "nights",
         standard: String(read.study.trip.nights),
       })}
-      ${blank(card, ["sizing", "chance"], "How sure", { kind: "percent", unit: "%", standard: sayNumber(100 * sizingDefaults.chance) })}
+      ${blank(card, ["sizing", "chance"], "How sure", { kind: "percent", unit: "%", standard: sayNumber(100 * sizingDefaults.chance, locale()) })}
       ${blank(card, ["sizing", "roof_W"], "Most on the roof", { unit: "W", standard: "no limit" })}
       ${blank(card, ["sizing", "budget"], "Most to spend", { unit: read.job.currency ?? "", standard: "no limit" })}
     </div>
@@ -98,9 +99,10 @@ function askButton(
     return html`<progress max="1" .value=${progress} aria-label="Trying sizes"></progress>
       <span class="note">Trying sizes, ${sayPercent(progress, locale())}</span>
       <button type="button" class="quiet" @click=${cancel}>Stop</button>`;
-  if (!first && !stale) return html`<p class="note">For ${nights} nights with a chance of ${sayPercent(chance)}.</p>`;
+  if (!first && !stale)
+    return html`<p class="note">For ${nights} nights with a chance of ${sayPercent(chance, locale())}.</p>`;
   return html`<button type="button" @click=${ask}>
-    ${first ? "Find" : "Find again"} what lasts ${nights} nights, ${sayPercent(chance)} sure
+    ${first ? "Find" : "Find again"} what lasts ${nights} nights, ${sayPercent(chance, locale())} sure
   </button>`;
 }
 
@@ -125,7 +127,8 @@ function found(
   { size, notes }: Extract<LongAnswer, { kind: "sizes" }>,
   points: readonly SizePoint[],
 ): TemplateResult {
-  return html`<p class="says">${size.reason}</p>
+  const charger = size.charger_A === null ? "" : ` A solar charger of ${size.charger_A} A never holds that array back.`;
+  return html`<p class="says">${size.reason}${charger}</p>
     ${noteList(notes)}
     ${
       points.length === 0
@@ -173,18 +176,24 @@ function pointRow(options: SizeViewOptions, point: SizePoint): TemplateResult {
 }
 
 /** The setup in hand with that bank and those panels, as the last column. */
-function propose({ host, setup }: SizeViewOptions, point: SizePoint): void {
+function propose({ host, setup, slip }: SizeViewOptions, point: SizePoint): void {
+  const fitted_kg = slip.answer?.fitted_kg ?? 0;
   edit(host, "Make a size a proposal", (job) => {
     const from = job.setups.find(({ id }) => id === setup);
-    return from === undefined || job.setups.length >= 12 ? job : insertAt(job, ["setups"], proposal(job, from, point));
+    return from === undefined || job.setups.length >= 12
+      ? job
+      : insertAt(job, ["setups"], proposal(job, from, point, fitted_kg));
   });
 }
 
-function proposal(job: JobInput, from: JobInput["setups"][number], point: SizePoint): JobInput["setups"][number] {
+type SetupInput = JobInput["setups"][number];
+
+/** Mass is against what is fitted, whose bank and panels come out; a price or mass that is not known is left out. */
+function proposal(job: JobInput, from: SetupInput, point: SizePoint, fitted_kg: number): SetupInput {
   const { chemistry, bank_Ah, array_W, price, mass_kg } = point;
   const ids = job.setups.map(({ id }) => id);
   const nominal_V = from.bank.nominal_V;
-  const { solarCharger: _, ...rest } = structuredClone(from);
+  const { solarCharger: _, price: __, mass_kg: ___, ...rest } = structuredClone(from);
   const [first] = rest.arrays ?? [];
   return {
     ...rest,
@@ -193,6 +202,6 @@ function proposal(job: JobInput, from: JobInput["setups"][number], point: SizePo
     bank: { chemistry, capacity_Ah: bank_Ah, ...(nominal_V === undefined ? {} : { nominal_V }) },
     arrays: array_W === 0 ? [] : [{ ...first, watts: array_W }],
     ...(price === null ? {} : { price }),
-    ...(mass_kg === null ? {} : { mass_kg: from.mass_kg ?? 0 }),
+    ...(mass_kg === null ? {} : { mass_kg: Math.round(mass_kg - fitted_kg) }),
   };
 }

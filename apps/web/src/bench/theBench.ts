@@ -101,7 +101,7 @@ export class TheBench extends LightElement {
   private chooser({ setups }: ExplainAnswer): TemplateResult | typeof nothing {
     if (setups.length < 2) return nothing;
     return html`<fieldset class="chooser">
-      <legend>The pictures below are of</legend>
+      <legend>A day, where it goes, sizes and charge run are of</legend>
       ${setups.map(
         ({ id, name }) =>
           html`<label
@@ -116,10 +116,16 @@ export class TheBench extends LightElement {
     </fieldset>`;
   }
 
+  /** What a picture is of, and of which setup where there are several. */
+  private ofSetup(heading: string): string {
+    const several = (this.answer?.setups.length ?? 0) > 1;
+    return several ? `${heading}: ${this.setupAnswer?.name ?? ""}` : heading;
+  }
+
   private aDay(answer: ExplainAnswer): TemplateResult {
     const day = this.days[answer.setups.findIndex(({ id }) => id === this.setup)];
     return html`<bench-picture
-      heading="A day of it"
+      .heading=${this.ofSetup("A day of it")}
       name="a-day-of-it"
       .kind=${dayKind}
       .data=${day ?? null}
@@ -132,7 +138,7 @@ export class TheBench extends LightElement {
   private whereItGoes(answer: ExplainAnswer): TemplateResult {
     const setup = this.setupAnswer;
     return html`<bench-picture
-      heading="Where it goes"
+      .heading=${this.ofSetup("Where it goes")}
       name="where-it-goes"
       .kind=${usesKind}
       .data=${setup === undefined ? null : usesPictureOf(setup, answer.horizon_days)}
@@ -165,6 +171,7 @@ export class TheBench extends LightElement {
       card: this.card,
       read,
       setup: this.setup,
+      heading: this.ofSetup("What size"),
       slip: this.desk.slip(question),
       kind: this.sizeKind,
       chemistry: this.chemistry,
@@ -187,7 +194,7 @@ export class TheBench extends LightElement {
     const charge = wiring?.charge ?? null;
     const minimum_V = feed?.kind === "converter" ? feed.minInput_V : undefined;
     return html`<bench-picture
-        heading="Charge run"
+        .heading=${this.ofSetup("Charge run")}
         name="charge-run"
         .kind=${runKind}
         .data=${charge === null ? null : runData(charge, minimum_V)}

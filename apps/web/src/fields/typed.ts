@@ -10,8 +10,10 @@ function plainNumber(text: string): number | null {
   return Number(text.replace("−", "-").replace(",", "."));
 }
 
-/** "9", "9:30", "9h30" and "9.5" as decimal hours, or null. */
+/** "9", "9:30", "9h30", "0930" and "9.5" as decimal hours, or null. */
 export function clockHour(text: string): number | null {
+  const four = /^([01]\d|2[0-4])([0-5]\d)$/.exec(text);
+  if (four !== null) return Number(four[1]) + Number(four[2]) / 60;
   const parts = /^(\d{1,2})\s*[:h.]\s*([0-5]\d)$/.exec(text);
   if (parts !== null && !text.includes(".")) return Number(parts[1]) + Number(parts[2]) / 60;
   return plainNumber(text.replace(/\s*h$/, ""));

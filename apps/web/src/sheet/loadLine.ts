@@ -1,4 +1,4 @@
-import { sayWh } from "@stayput/charts";
+import { sayList, sayWh } from "@stayput/charts";
 import type { JobInput } from "@stayput/job";
 import { html, type TemplateResult } from "lit";
 import { customElement, property } from "lit/decorators.js";
@@ -6,6 +6,7 @@ import { LightElement } from "../fields/lightElement.ts";
 import { clockText } from "../fields/typed.ts";
 import { insertAt, removeAt, setAt, type Keys } from "../store/at.ts";
 import { edit, settle } from "../store/edit.ts";
+import { locale } from "../words/locale.ts";
 import { isWindow, lengthOf, onStrip, type StripUse } from "../strip/uses.ts";
 import { blank, choose, faultNote, type Card } from "./card.ts";
 import { fridgeFields } from "./fridgeFields.ts";
@@ -40,16 +41,30 @@ export class LoadLine extends LightElement {
               })
             : choose(card, [...keys, "burns"], `${load.name}: burns when camped`, burns, { quiet: true })
       }
-      <span class="sum">${this.Wh_day === null ? "" : html`${sayWh(this.Wh_day)}<i> a day</i>`}</span>
+      <span class="sum">${this.Wh_day === null ? "" : html`${sayWh(this.Wh_day, locale())}<i> a day</i>`}</span>
       <button type="button" class="quiet remove" aria-label="Remove ${load.name}" title="Remove" @click=${this.takeOut}>
         ×
       </button>
-      ${load.kind === "appliance" ? this.strip(load) : ""}
+      ${this.needs()} ${load.kind === "appliance" ? this.strip(load) : ""}
       <details class="more">
         <summary>${this.when()}</summary>
         ${load.kind === "appliance" ? this.more(load) : fridgeFields(card, keys, load)}
       </details>
     </div>`;
+  }
+
+  /** Which setups cannot run it, for want of an inverter. */
+  private needs(): TemplateResult | string {
+    const { load } = this;
+    if (load.kind === "absorption-fridge" ? load.burns !== "ac" : load.supply !== "ac") return "";
+    const { setups } = this.card.job;
+    const without = setups.filter((setup) => !setup.inverter && setup.loads?.drop?.includes(load.id) !== true);
+    if (without.length === 0) return "";
+    const who = without.length === setups.length ? "no setup has one" : sayList(without.map(({ name }) => name));
+    return html`<p class="note needs">
+      Needs an inverter:
+      ${without.length === setups.length ? `${who}, so it is not counted` : `not run, and not counted, by ${who}`}.
+    </p>`;
   }
 
   private strip(load: ApplianceInput): TemplateResult {
@@ -145,7 +160,8 @@ const burns = [
 ];
 
 /** When it runs, in words, for those who do not read the strip. */
-function whenText(uses: readonly StripUse[], { only, outside }: ApplianceInput): string {
+function whenText(uses: readonly StripUse[], { count, only, outside }: ApplianceInput): string {
+  const many = typeof count === "number" && count !== 1 ? `${count} of them, ` : "";
   const each = uses.map((use) => {
     if (!isWindow(use)) return `${use.minutes} min at ${clockText(use.at)}`;
     const hours = lengthOf(use) >= 24 ? "all day" : `${clockText(use.from)} to ${clockText(use.to)}`;
@@ -156,7 +172,6 @@ function whenText(uses: readonly StripUse[], { only, outside }: ApplianceInput):
     typeof outside?.above_C === "number" ? `only above ${outside.above_C} °C` : "",
     typeof outside?.below_C === "number" ? `only below ${outside.below_C} °C` : "",
   ].filter((text) => text !== "");
-  return [each.length === 0 ? "never on: drag on the strip to set when it runs" : each.join(" and "), ...limits].join(
-    "; ",
-  );
+  const when = each.length === 0 ? "never on: drag on the strip to set when it runs" : `${many}${each.join(" and ")}`;
+  return [when, ...limits].join("; ");
 }

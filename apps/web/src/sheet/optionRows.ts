@@ -1,4 +1,4 @@
-import { sayChance, sayDays, sayNumber, sayRange, saySigned, sayWh } from "@stayput/charts";
+import { sayChance, sayDays, sayList, sayNumber, sayRange, saySigned, sayWh } from "@stayput/charts";
 import type { ComparedSetup, ExplainAnswer, SetupAnswer } from "@stayput/sim";
 import type { Read } from "../worker/protocol.ts";
 import { locale } from "../words/locale.ts";
@@ -29,6 +29,9 @@ export function optionRows(read: Read, answer: ExplainAnswer, compared: readonly
       ({ chanceOfLasting }) => sayChance(chanceOfLasting, locale()),
       true,
     ),
+    ...(Object.values(read.stranded).every((names) => names.length === 0)
+      ? []
+      : [row("Not running", ({ id }) => sayList(read.stranded[id] ?? []) || "–")]),
     row("Uses", ({ use_Wh_day }) => `${sayWh(use_Wh_day.total, locale())} a day`),
     row("Driving to 80 %", ({ id }) => hoursText(with_(id)?.refill_h.to80)),
     row("Driving to full", ({ id }) => hoursText(with_(id)?.refill_h.toFull)),

@@ -8,12 +8,20 @@ import { insertAt } from "../store/at.ts";
 import { edit } from "../store/edit.ts";
 import { onStrip } from "../strip/uses.ts";
 import type { RemoteAnswers } from "../worker/startAnswers.ts";
-import type { Card } from "./card.ts";
+import { meant, type Card } from "./card.ts";
 import { commonLoads } from "./commonLoads.ts";
 import { newId } from "./newId.ts";
 import { withoutLoad } from "./withoutLoad.ts";
 
 type LoadInput = JobInput["loads"][number];
+type ApplianceInput = Extract<LoadInput, { kind: "appliance" }>;
+
+/** One of the catalogue's by its id, or one of the typist's own. */
+interface FoundLoad extends Found {
+  readonly own?: Pick<ApplianceInput, "watts" | "use">;
+}
+
+const evening = { from: 18, to: 22 };
 
 /** Row 2: the load list, and the ways to add to it. */
 @customElement("row-runs")
@@ -42,9 +50,9 @@ export class RowRuns extends LightElement {
         <pick-list
           class="field wide"
           label="Add what runs"
-          hint="Type it: fri…, kettle, fan"
+          hint="Type it: fri…, kettle, pump 3 A"
           .find=${(text: string) => this.findLoads(text)}
-          @pick=${({ detail }: CustomEvent<Found>) => this.add(detail)}
+          @pick=${({ detail }: CustomEvent<FoundLoad>) => this.add(detail)}
         ></pick-list>
       </div>`;
   }
@@ -74,24 +82,23 @@ export class RowRuns extends LightElement {
     else void this.addRow(id, id);
   }
 
-  private async findLoads(text: string): Promise<Found[]> {
-    const found = await this.answers.loadsFor(text);
-    const rows = found.map(({ id, name, draw }) => ({ id, title: name, note: draw }));
-    const typed = text.trim();
-    return typed === "" ? rows : [...rows, { id: "", title: typed, note: "something else: add it under this name" }];
+  /** Rows of the catalogue, and what was typed as a load of its own: first where it says what it draws, else last. */
+  private async findLoads(text: string): Promise<FoundLoad[]> {
+    const volts_V = meant(this.card, ["setups", 0, "bank", "nominal_V"]) === 24 ? 24 : 12;
+    const { rows, typed } = await this.answers.loadsFor(text, volts_V);
+    const found = rows.map(({ id, name, draw }) => ({ id, title: name, note: draw }));
+    if (typed !== null) {
+      const { watts, allDay, said } = typed;
+      const own = { watts, use: [allDay ? { from: 0, to: 24 } : evening] };
+      return [{ id: "", title: typed.name === "" ? "Something else" : typed.name, note: said, own }, ...found];
+    }
+    const title = text.trim();
+    return title === "" ? found : [...found, { id: "", title, note: "something else: 20 W, to be changed" }];
   }
 
-  private add({ id, title }: Found): void {
+  private add({ id, title, own = { watts: 20, use: [evening] } }: FoundLoad): void {
     if (id !== "") return void this.addRow(id, this.freshId(id));
-    const load: LoadInput = {
-      id: this.freshId(title),
-      name: title.slice(0, 120),
-      kind: "appliance",
-      supply: "dc",
-      watts: 20,
-      use: [{ from: 18, to: 22 }],
-    };
-    this.put(load);
+    this.put({ id: this.freshId(title), name: title.slice(0, 120), kind: "appliance", supply: "dc", ...own });
   }
 
   private freshId(stem: string): string {

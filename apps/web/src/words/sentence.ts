@@ -1,4 +1,4 @@
-import { chanceInWords, sayDays, sayDaysShort, sayMonth, sayPercent } from "@stayput/charts";
+import { chanceInWords, sayDays, sayDaysShort, sayList, sayMonth, sayPercent } from "@stayput/charts";
 import type { ExplainAnswer, SetupAnswer } from "@stayput/sim";
 import type { Read } from "../worker/protocol.ts";
 import { locale } from "./locale.ts";
@@ -12,16 +12,16 @@ export interface Said {
   readonly short: readonly { readonly name: string; readonly days: string }[];
 }
 
-export function sentence(answer: ExplainAnswer, { place, study }: Read): Said {
+export function sentence(answer: ExplainAnswer, { place, study, stranded }: Read): Said {
   const [first, ...others] = answer.setups;
   if (first === undefined) return { lead: "", takes: "", others: [], short: [] };
   const month = sayMonth(study.trip.month, locale(), "long");
   return {
-    lead: `${first.name}: at ${place.name} in ${month} it ${lastsText(first, answer)}. ${chanceText(first, answer)}`,
+    lead: `${first.name}: at ${place.name} in ${month} it ${lastsText(first, answer)}. ${chanceText(first, answer)}${withoutText(stranded[first.id], " Not running, for want of an inverter: ", ".")}`,
     takes: takesText(first),
     others: others.map((setup) => ({
       name: setup.name,
-      says: `${lastsText(setup, answer)}; ${sureText(setup, answer)}`,
+      says: `${lastsText(setup, answer)}; ${sureText(setup, answer)}${withoutText(stranded[setup.id], "; not running, for want of an inverter: ", "")}`,
     })),
     short: shortOf(answer),
   };
@@ -63,12 +63,17 @@ const sureText = ({ chanceOfLasting }: SetupAnswer, { nights }: ExplainAnswer): 
 const chanceText = ({ chanceOfLasting }: SetupAnswer, { nights }: ExplainAnswer): string =>
   `The chance of lasting ${nightsText(nights)} of the trip is ${chanceInWords(chanceOfLasting, locale())}.`;
 
+/** What a setup does without for want of an inverter, lest it look the better for it. */
+const withoutText = (names: readonly string[] = [], before: string, after: string): string =>
+  names.length === 0 ? "" : `${before}${sayList(names)}${after}`;
+
 function takesText({ use_Wh_day }: SetupAnswer): string {
   const [most, next] = use_Wh_day.byLoad;
   if (most === undefined || !(most.Wh_day > 0)) return "Nothing draws on it yet.";
   const share = sayPercent(most.share, locale());
   const second =
     next === undefined || next.share < 0.1 ? "" : `, then ${next.name} with ${sayPercent(next.share, locale())}`;
+  if (use_Wh_day.byLoad.length === 1) return `All of it goes to ${most.name}.`;
   const lead = most.share > 0.5 ? "Most of it goes to" : "The largest share goes to";
   return `${lead} ${most.name}: ${share} of what goes out${second}.`;
 }

@@ -40,6 +40,8 @@ export type LongAnswer =
       readonly kind: "sizes";
       readonly grids: readonly SizeGrid[];
       readonly size: SizeAnswer;
+      /** what comes out weighs, bank and panels [kg] */
+      readonly fitted_kg: number;
       /** what was assumed in asking */
       readonly notes: readonly string[];
     }
@@ -91,10 +93,10 @@ async function answerTo(question: LongQuestion, { read, part }: Asking): Promise
 
 async function sizes(setup: Setup, { read, part }: Asking): Promise<LongAnswer> {
   const { sizeRequest, sizeSkies } = await import("./sizeRequest.ts");
-  const { request, notes } = sizeRequest(read, setup);
+  const { request, fitted_kg, notes } = sizeRequest(read, setup);
   const size = await part(sizeInParts(read.study, setup, request, sizeSkies), 0, 0.4);
   const grids = await part(chanceGridInParts(read.study, setup, request, sizeSkies), 0.4, 1);
-  return { kind: "sizes", grids, size, notes };
+  return { kind: "sizes", grids, size, fitted_kg, notes };
 }
 
 /** Each against all, since the size to pull depends on the stage after. */

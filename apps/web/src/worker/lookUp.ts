@@ -1,4 +1,5 @@
-import type { LoadHit, PlaceHit } from "./protocol.ts";
+import type { TypedLoad } from "./typedLoad.ts";
+import type { LoadsFound, PlaceHit } from "./protocol.ts";
 
 /** The catalogue's tables are fetched when they are first searched, the places apart from the equipment. */
 const catalogue = () => import("./equipment.ts");
@@ -15,15 +16,28 @@ export async function placeCalled(id: string): Promise<PlaceHit | null> {
   return place === undefined ? null : { id, name: place.name, country: countryName(place.country) };
 }
 
-export async function loadsFor(text: string): Promise<LoadHit[]> {
+/** @param volts_V at which amps are taken [V] */
+export async function loadsFor(text: string, volts_V: number): Promise<LoadsFound> {
   const { searchAppliances } = await catalogue();
-  return searchAppliances(text, 12).map((row) => ({
-    id: row.id,
-    name: row.name,
-    draw: drawOf(row),
-    source: row.source,
-    standing: row.standing,
-  }));
+  const typed = await typedIn(text, volts_V);
+  const rows = typed?.name === "" ? [] : searchAppliances(typed?.name ?? text, 12);
+  return {
+    typed,
+    rows: rows.map((row) => ({
+      id: row.id,
+      name: row.name,
+      draw: drawOf(row),
+      source: row.source,
+      standing: row.standing,
+    })),
+  };
+}
+
+/** The reader of words is fetched only where a figure has a unit behind it. */
+async function typedIn(text: string, volts_V: number): Promise<TypedLoad | null> {
+  if (!/\d\s*[mk]?(?:A|W|VA)/i.test(text)) return null;
+  const { typedLoad } = await import("./typedLoad.ts");
+  return typedLoad(text, volts_V);
 }
 
 type Row = Awaited<ReturnType<typeof catalogue>>["loadRows"][number];

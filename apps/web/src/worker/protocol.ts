@@ -1,6 +1,7 @@
 import type { DayPicture } from "@stayput/charts";
 import type { Fault, Job } from "@stayput/job";
 import type { ExplainAnswer, Study } from "@stayput/sim";
+import type { TypedLoad } from "./typedLoad.ts";
 
 /** What a job came to once it was read: every default filled in, the place looked up. */
 export interface Read {
@@ -11,6 +12,8 @@ export interface Read {
   readonly notes: readonly string[];
   /** clock hours of sunset and sunrise on the day of arrival; null under the midnight sun */
   readonly dark: { readonly from_h: number; readonly to_h: number } | null;
+  /** names of the loads that each setup cannot run, for want of an inverter */
+  readonly stranded: Readonly<Record<string, readonly string[]>>;
   /** charge that each setup would rather not go below, 0 to 1 */
   readonly reserves: Readonly<Record<string, number>>;
 }
@@ -36,6 +39,12 @@ export interface PlaceHit {
   readonly id: string;
   readonly name: string;
   readonly country: string;
+}
+
+export interface LoadsFound {
+  readonly rows: readonly LoadHit[];
+  /** what was typed with a quantity, as a load of its own */
+  readonly typed: TypedLoad | null;
 }
 
 export interface LoadHit {

@@ -1,5 +1,5 @@
 import { loadNearestPlaces, parseJob, resolve, type Fault, type WordsReader } from "@stayput/job";
-import { chemistries, darkHours } from "@stayput/sim";
+import { chemistries, darkHours, strandedLoads } from "@stayput/sim";
 import type { Read } from "./protocol.ts";
 
 let words: WordsReader | undefined;
@@ -25,12 +25,16 @@ export async function readJob(typed: unknown): Promise<Read | { readonly faults:
   const reserves = Object.fromEntries(
     study.setups.map(({ id, bank }) => [id, bank.reserve ?? chemistries[bank.chemistry].reserve]),
   );
+  const stranded = Object.fromEntries(
+    study.setups.map((setup) => [setup.id, strandedLoads(setup).map(({ name }) => name)]),
+  );
   return {
     job: parsed.job,
     study,
     place,
     notes: [...new Set([...parsed.notes, ...notes])],
     dark: darkHours(study),
+    stranded,
     reserves,
   };
 }

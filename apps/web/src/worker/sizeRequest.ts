@@ -2,8 +2,8 @@ import { sizeRequest as requestOf, type SizeAsked } from "@stayput/job/sizing";
 import type { Setup, Skies } from "@stayput/sim";
 import type { Read } from "./protocol.ts";
 
-/** Fewer skies than the bench draws: a picture of chances to the nearest twentieth does not need more. */
-export const sizeSkies: Skies = { seed: 1, draws: 100 };
+/** Those of the command line, so that a counter and a desk say the same. */
+export const sizeSkies: Skies = { seed: 1, draws: 200 };
 
 /** What to size for, and what was assumed; the first setup is what comes out. */
 export const sizeRequest = ({ job, study }: Read, setup: Setup): SizeAsked =>

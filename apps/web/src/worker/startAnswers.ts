@@ -3,14 +3,14 @@ import type { RemoteFiles } from "../share/remoteFiles.ts";
 import { newWorker } from "./newWorker.ts";
 import type { Answers } from "./answers.worker.ts";
 import type { LongAnswer, LongQuestion } from "./askLong.ts";
-import type { LoadHit, PlaceHit, Update } from "./protocol.ts";
+import type { LoadsFound, PlaceHit, Update } from "./protocol.ts";
 
 /** What the page asks of a worker. */
 export interface RemoteAnswers {
   readonly files: RemoteFiles;
   readonly placesFor: (text: string) => Promise<PlaceHit[]>;
   readonly placeCalled: (id: string) => Promise<PlaceHit | null>;
-  readonly loadsFor: (text: string) => Promise<LoadHit[]>;
+  readonly loadsFor: (text: string, volts_V: number) => Promise<LoadsFound>;
   readonly loadFromRow: (rowId: string, id: string) => Promise<unknown>;
   readonly stop: () => Promise<void>;
   readonly answer: (job: unknown, near: boolean, tell: (update: Update) => void) => Promise<void>;
@@ -37,7 +37,7 @@ export function startAnswers(): RemoteAnswers {
     },
     placesFor: (text) => remote.placesFor(text),
     placeCalled: (id) => remote.placeCalled(id),
-    loadsFor: (text) => remote.loadsFor(text),
+    loadsFor: (text, volts_V) => remote.loadsFor(text, volts_V),
     loadFromRow: (rowId, id) => remote.loadFromRow(rowId, id),
     stop: () => remote.stop(),
     answer: (job, near, tell) => remote.answer(job, near, proxy(tell)),

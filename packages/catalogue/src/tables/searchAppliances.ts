@@ -27,8 +27,15 @@ interface Entry extends Searched {
   readonly row: LoadRow;
 }
 
+/** Whoever types "fri" means a fridge, not the fan behind one. */
+const titleOf = ({ kind, name }: LoadRow): string => (kind === "appliance" ? name : `Fridge: ${name}`);
+
 let index: readonly Entry[] | null = null;
 
 function entries(): readonly Entry[] {
-  return (index ??= loadRows.map((row) => ({ row, title: fold(row.name), others: [row.id, ...row.words].map(fold) })));
+  return (index ??= loadRows.map((row) => ({
+    row,
+    title: fold(titleOf(row)),
+    others: [row.id, ...row.words].map(fold),
+  })));
 }

@@ -98,14 +98,14 @@ function chargeLayout(picture: ChargePicture, options: ChargeOptions): ChargeLay
  */
 export function chargeChart(picture: ChargePicture, options: ChargeOptions): SVGTemplateResult {
   const layout = chargeLayout(picture, options);
-  const { box, scales, span_days } = layout;
+  const { box, scales } = layout;
   const series = picture.setups.map((setup) => pointsOf(setup, layout));
   const body = svg`${plotGround(layout)}${picture.setups.map((setup, i) => (bandShown(picture, options, setup, i) ? chargeBand(series[i] ?? [], scales) : nothing))}${reserveRules(picture.setups, layout)}${
     options.showAverage ? series.map((points) => averageLine(points, scales)) : nothing
-  }${drawFlags(layout.flags, box, scales)}${
-    picture.setups.length > 1 ? picture.setups.map((setup) => cutOffRange(setup, scales, span_days)) : nothing
+  }${drawFlags(layout.flags, box)}${
+    picture.setups.length > 1 ? picture.setups.map((setup) => cutOffRange(setup, picture.setups, layout)) : nothing
   }${picture.setups.map((setup, i) => medianLine(setup, series[i] ?? [], scales, i))}${picture.setups.map((setup) =>
-    momentMarks(setup, scales, span_days),
+    momentMarks(setup, picture.setups, layout),
   )}${reserveNames(picture.setups, layout)}${dayAxis(layout, axisTitle(picture))}${endLabels(layout)}${cursor(layout, options.at)}${
     picture.setups.length === 0
       ? emptyNote(layout.width_px, (box.top + box.bottom) / 2 + box.top, "No setup yet")

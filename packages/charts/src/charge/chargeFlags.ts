@@ -4,15 +4,14 @@ import { clamp } from "../paper/numbers.ts";
 import { ruleAt, textAt } from "../paper/parts.ts";
 import { sayHourOf, sayMoment } from "../paper/words.ts";
 import type { ChargePicture, ChargeSetup } from "./chargePicture.ts";
-import { diamond } from "./chargePlot.ts";
-import { chargeAt, type ChargeScales, type PlotBox } from "./chargeScale.ts";
+import { diamond, flatOnes } from "./chargePlot.ts";
+import type { PlotBox } from "./chargeScale.ts";
 
 const row_px = 16;
 
 /** Words hung over a moment, with a leader down to the mark. */
 interface Flag {
   readonly days: number;
-  readonly level: number;
   readonly lines: readonly { readonly text: string; readonly classes: string }[];
   readonly alarm: boolean;
 }
@@ -24,7 +23,6 @@ function cutOffFlag(setup: ChargeSetup, named: boolean, arrival_h: number, room_
   const food = setup.foodPasses5C_days;
   return {
     days,
-    level: chargeAt(setup.charge.p50, days) ?? 0,
     lines: [
       { text: `${name}${moment}`, classes: "alarm" },
       ...(food === null ? [] : [{ text: `food past 5 °C at ${sayHourOf(food, arrival_h)}`, classes: "label" }]),
@@ -35,15 +33,14 @@ function cutOffFlag(setup: ChargeSetup, named: boolean, arrival_h: number, room_
 
 const tripFlag = (nights: number): Flag => ({
   days: nights,
-  level: 0,
   lines: [{ text: nights === 1 ? "1 night" : `${nights} nights`, classes: "label" }],
   alarm: false,
 });
 
 /** The moments worth words: each cut-off inside the span, and the end of the trip. */
 export function chargeFlags(picture: ChargePicture, span_days: number, named: boolean, room_px: number): Flag[] {
-  const flat = picture.setups.filter(({ days }) => days.p50 !== null && days.p50 <= span_days);
   const trip = picture.nights <= span_days ? [tripFlag(picture.nights)] : [];
+  const flat = flatOnes(picture.setups, span_days);
   return [...flat.map((setup) => cutOffFlag(setup, named, picture.arrival_h ?? 15, room_px)), ...trip];
 }
 
@@ -92,13 +89,11 @@ export const flagsHeight_px = (placed: readonly PlacedFlag[]): number =>
   Math.max(0, ...placed.map((flag) => flag.up)) + 4;
 
 /** Leaders first, words over them on a halo of paper. */
-export function drawFlags(placed: readonly PlacedFlag[], box: PlotBox, { y }: ChargeScales): SVGTemplateResult {
+export function drawFlags(placed: readonly PlacedFlag[], box: PlotBox): SVGTemplateResult {
   return svg`<g>${placed.map((flag) => {
     const beside = flag.x >= flag.at - 1; // else the words hang over the leader, which starts under them
     const top = box.top - flag.up + (beside ? 0 : flag.lines.length * row_px + 2);
-    return flag.alarm
-      ? svg`${ruleAt(flag.at, top, flag.at, y(flag.level), "alarmLine")}${ruleAt(flag.at, y(flag.level), flag.at, box.bottom, "alarmLine", "2 3")}`
-      : ruleAt(flag.at, top, flag.at, box.bottom, "asked");
+    return ruleAt(flag.at, top, flag.at, box.bottom, flag.alarm ? "alarmLine" : "asked");
   })}${placed.map((flag) =>
     flag.lines.length < 2
       ? nothing

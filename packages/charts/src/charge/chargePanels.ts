@@ -85,7 +85,7 @@ function drawPanel(panel: Panel, index: number, options: ChargeOptions): SVGTemp
   const at = options.at;
   return svg`<g>${panelHeading(panel, index, options.locale)}${plotGround(panel)}${chargeBand(points, scales)}${reserveRules([setup], panel)}${
     options.showAverage ? averageLine(points, scales) : nothing
-  }${drawFlags(flags, box, scales)}${medianLine(setup, points, scales, index)}${momentMarks(setup, scales, span_days)}${reserveNames([setup], panel)}${
+  }${drawFlags(flags, box)}${medianLine(setup, points, scales, index)}${momentMarks(setup, [setup], panel)}${reserveNames([setup], panel)}${
     at !== null && at !== undefined && at >= 0 && at <= span_days ? cursorIn([setup], box, scales, at) : nothing
   }</g>`;
 }

@@ -112,11 +112,32 @@ export function averageLine(points: readonly ChargePoint[], { x, y }: ChargeScal
   return svg`<path class="average" d=${path(points) ?? ""} stroke-dasharray="1 4"></path>`;
 }
 
-/** Marks of a setup: a square on its line where loads drop, a diamond on the top edge when the food passes 5 °C. */
-export function momentMarks(setup: ChargeSetup, { x, y }: ChargeScales, span_days: number): Part {
+/** Those of the setups that go flat within the days drawn, in their order. */
+export const flatOnes = (setups: readonly ChargeSetup[], span_days: number): ChargeSetup[] =>
+  setups.filter(({ days: { p50 } }) => p50 !== null && p50 <= span_days);
+
+/**
+ * The height of a setup's own rail at the foot of the plot, on which its moment stands. Not on its line: half the skies
+ * have it flat by its middle day, but the middle of their charges that day may be far above empty.
+ */
+export function rail_px(
+  setup: ChargeSetup,
+  setups: readonly ChargeSetup[],
+  span_days: number,
+  { y }: ChargeScales,
+): number {
+  const flat = flatOnes(setups, span_days);
+  const apart_px = Math.min(10, (y(0) - y(0.2)) / flat.length);
+  return y(0) - 6 - apart_px * flat.indexOf(setup);
+}
+
+/** Marks of a setup: a square on its rail when loads drop, a diamond on the top edge when the food passes 5 °C. */
+export function momentMarks(setup: ChargeSetup, setups: readonly ChargeSetup[], frame: PlotFrame): Part {
+  const { scales, span_days } = frame;
+  const { x, y } = scales;
   const { p50 } = setup.days;
   if (p50 === null || p50 > span_days) return nothing;
-  const [cx, cy] = [px(x(p50)), px(y(chargeAt(setup.charge.p50, p50) ?? 0))];
+  const [cx, cy] = [px(x(p50)), px(rail_px(setup, setups, span_days, scales))];
   const food = setup.foodPasses5C_days;
   return svg`${
     food === null || food > span_days
@@ -130,10 +151,12 @@ export const diamond = (x: number, y: number, r: number): string =>
   `M${px(x)} ${px(y - r)}L${px(x + r)} ${px(y)}L${px(x)} ${px(y + r)}L${px(x - r)} ${px(y)}Z`;
 
 /** How sure the moment is: P10 to P90 of the cut-off, level with its mark. */
-export function cutOffRange(setup: ChargeSetup, { x, y }: ChargeScales, span_days: number): Part {
+export function cutOffRange(setup: ChargeSetup, setups: readonly ChargeSetup[], frame: PlotFrame): Part {
+  const { scales, span_days } = frame;
+  const { x } = scales;
   const { p10, p50, p90 } = setup.days;
   if (p10 === null || p50 === null || p50 > span_days) return nothing;
-  const level = px(y(chargeAt(setup.charge.p50, p50) ?? 0));
+  const level = px(rail_px(setup, setups, span_days, scales));
   const [from, to] = [px(x(p10)), px(x(Math.min(p90 ?? span_days, span_days)))];
   const tick = (at: number) => `M${at} ${level - 4}v8`;
   const closed = p90 !== null && p90 <= span_days ? tick(to) : "";

@@ -13,12 +13,13 @@ function drop(picture: RunPicture, i: number, { locale }: FactOptions): string {
 
 /** The charge run place by place. */
 export function runTable(picture: RunPicture, options: FactOptions = {}): ChartTable {
+  const through = picture.points.some(({ piece }) => piece !== undefined);
   return {
     caption: `Charge run: ${withUnit(sayNumber(picture.amps, options.locale, 1), "A")} into the bank, held back by ${picture.limitedBy}`,
-    columns: ["Place", "Through", "Volts", "Drop"],
+    columns: ["Place", ...(through ? ["Through"] : []), "Volts", "Drop"],
     rows: picture.points.map((point, i) => [
       point.label,
-      point.piece ?? "–",
+      ...(through ? [point.piece ?? "–"] : []),
       volts(point.volts, options),
       drop(picture, i, options),
     ]),

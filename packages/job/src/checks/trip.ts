@@ -20,6 +20,7 @@ export function tripFaults(job: unknown): Found[] {
 function pastMidnight({ keys, fields }: Part): Found[] {
   const hours = num(fields, "hours");
   const departs = "departs" in fields ? num(fields, "departs") : tripDefaults.departs;
+  if (!(departs >= 0 && departs <= 24)) return []; // a fault of its own
   const most = crumbless(24 - departs);
   if (!(hours > most)) return [];
   const accepted = `at most ${most} h when leaving at ${departs}: a drive ends by midnight`;

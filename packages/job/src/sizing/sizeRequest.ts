@@ -16,6 +16,8 @@ export interface SizeWishes {
 
 export interface SizeAsked {
   readonly request: SizeRequest;
+  /** what the bank and panels that come out weigh, by the catalogue [kg] */
+  readonly fitted_kg: number;
   /** what was assumed, in sentences */
   readonly notes: readonly string[];
 }
@@ -48,7 +50,8 @@ export function sizeRequest(
   const chemistries = [...new Set(banks.map(({ chemistry }) => chemistry))];
   const arrays = arrayLadder(sizing, prices?.panel_per_W ?? null);
   const priced = [...banks, ...arrays].some(({ price }) => price !== null && price > 0);
-  const removed_kg = job.payload_kg === null ? 0 : fittedMass_kg(fitted);
+  const fitted_kg = fittedMass_kg(fitted);
+  const removed_kg = job.payload_kg === null ? 0 : fitted_kg;
   const request: SizeRequest = {
     nights: wishes.nights ?? sizing?.nights ?? trip.nights,
     chance: wishes.chance ?? sizing?.chance ?? sizingDefaults.chance,
@@ -67,7 +70,7 @@ export function sizeRequest(
     ...(typeof sizing?.budget === "number" && !priced ? ["The budget is left out, as no price is known."] : []),
     ...(removed_kg > 0 ? [`${fitted.name}: bank and panels are taken to weigh ${removed_kg} kg and to come out.`] : []),
   ];
-  return { request, notes };
+  return { request, fitted_kg, notes };
 }
 
 /** What the bank and panels of a setup weigh, by the catalogue's batteries and panels of their kind [kg]. */

@@ -1,5 +1,5 @@
 import type { SetupPlan } from "../stay/index.ts";
-import type { Setup } from "../study.ts";
+import type { Load, Setup } from "../study.ts";
 import type { Caution } from "./types.ts";
 import { feedCautions } from "./wiring.ts";
 
@@ -16,10 +16,8 @@ export function cautionsOf(setupPlan: SetupPlan): readonly Caution[] {
 function cautionsFor({ setup, bank, plan }: SetupPlan): Caution[] {
   const cautions: Caution[] = [];
   const say = (code: string, text: string) => cautions.push({ code, text });
-  const stranded = setup.loads.filter((load) =>
-    load.kind !== "absorption-fridge" ? load.supply === "ac" : load.burns === "ac",
-  );
-  if (setup.inverter === null && stranded.length > 0) {
+  const stranded = strandedLoads(setup);
+  if (stranded.length > 0) {
     say(
       "no-inverter",
       `${stranded.map(({ name }) => name).join(", ")} cannot run from the bank: there is no inverter. Not counted in the days.`,
@@ -56,6 +54,12 @@ function cautionsFor({ setup, bank, plan }: SetupPlan): Caution[] {
   }
   return [...cautions, ...feedCautions(setup, bank.temp_C)];
 }
+
+/** Loads of a setup that it cannot run from the bank, for want of an inverter. */
+export const strandedLoads = ({ inverter, loads }: Setup): readonly Load[] =>
+  inverter !== null
+    ? []
+    : loads.filter((load) => (load.kind === "absorption-fridge" ? load.burns === "ac" : load.supply === "ac"));
 
 /** Names of what draws a little through an inverter that would otherwise be off. */
 const waitingOnInverter = ({ inverter, loads }: Setup): string[] =>

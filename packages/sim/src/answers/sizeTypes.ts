@@ -51,7 +51,8 @@ export interface SizeStep {
 }
 
 /** What keeps every pair on the ladder from doing it. */
-export type Obstacle = "roof" | "start" | "sun" | "load" | "budget" | "payload" | "prices-not-known" | "masses-not-known";
+export type Obstacle =
+  "roof" | "start" | "sun" | "load" | "budget" | "payload" | "prices-not-known" | "masses-not-known";
 
 /** The smallest pairs of bank and array that do it, the one to take, and what stands in the way where none does. */
 export interface SizeAnswer {

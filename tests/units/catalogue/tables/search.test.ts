@@ -9,6 +9,9 @@ describe("searchAppliances", () => {
     expect(kinds).toContain("compressor-fridge");
     expect(kinds).toContain("absorption-fridge");
   });
+  it.each(["f", "fri", "fridge"])("puts fridges before the fan behind one for %s", (text) => {
+    expect(searchAppliances(text)[0]!.kind).toBe("compressor-fridge");
+  });
   it.each([
     ["ket", "kettle"],
     ["cpap", "cpap"],
