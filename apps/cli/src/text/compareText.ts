@@ -63,7 +63,7 @@ function takes(setups: readonly ComparedSetup[], currency: string | null): strin
   return [...table(columns, rows), "Driving is from the reserve, without sun, the loads of a drive running."];
 }
 
-const refill = (hours: number | null): string => (hours === null ? "never" : hoursSaid(hours));
+const refill = (hours: number | null): string => (hours === null ? "not in 48 h" : hoursSaid(hours));
 
 function flattens(setups: readonly ComparedSetup[]): string[] {
   const columns = [left(""), left("biggest user"), right("of use"), right("use\nWh/day"), right("sun unused\nWh/day")];

@@ -114,7 +114,7 @@ function ampsDelivered({ moments }: ChargeRunAnswer): string[] {
     source_V.toFixed(1),
     delivered_A.toFixed(1),
     plain(limit.name, 36),
-    gain_A < 0.05 ? "" : gain_A.toFixed(0),
+    gain_A < 0.05 ? "" : gain_A.toFixed(gain_A < 9.95 ? 1 : 0),
   ]);
   return table(columns, rows);
 }

@@ -33,7 +33,7 @@ export function optionRows(read: Read, answer: ExplainAnswer, compared: readonly
       ? []
       : [row("Not running", ({ id }) => sayList(read.stranded[id] ?? []) || "–")]),
     row("Uses", ({ use_Wh_day }) => `${sayWh(use_Wh_day.total, locale())} a day`),
-    row("Driving to 80 %", ({ id }) => hoursText(with_(id)?.refill_h.to80)),
+    row("Driving to 80\u00a0%", ({ id }) => hoursText(with_(id)?.refill_h.to80)),
     row("Driving to full", ({ id }) => hoursText(with_(id)?.refill_h.toFull)),
     row("Price", ({ id }) => priceText(study(id)?.price ?? 0, currency)),
     row("Mass against now", ({ id }) => `${saySigned(study(id)?.mass_kg ?? 0, locale(), 0)} kg`),
@@ -45,11 +45,7 @@ export function optionRows(read: Read, answer: ExplainAnswer, compared: readonly
 }
 
 const hoursText = (hours: number | null | undefined): string =>
-  hours === undefined
-    ? "…"
-    : hours === null
-      ? "not by driving"
-      : `${sayNumber(hours, locale(), hours < 9.95 ? 1 : 0)} h`;
+  hours === undefined ? "…" : hours === null ? "not in 48 h" : `${sayNumber(hours, locale(), hours < 9.95 ? 1 : 0)} h`;
 
 function priceText(price: number, currency: string | null): string {
   if (price === 0) return "–";

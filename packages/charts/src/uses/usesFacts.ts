@@ -12,7 +12,7 @@ export function usesTable(picture: UsesPicture, { locale, format }: FactOptions 
   const rows = [...picture.rows].sort((a, b) => b.Wh_day - a.Wh_day);
   return {
     caption: `Where it goes: ${picture.setup}, ${sayDays(picture.days, picture.horizon_days, locale)} as it is`,
-    columns: ["Load", "Wh a day", "Share", "Days without it"],
+    columns: ["Load", "Wh a day", "Share, losses counted", "Days without it"],
     rows: rows.map((row) => [
       row.name,
       format ? format(row.Wh_day) : sayNumber(row.Wh_day, locale),
@@ -48,7 +48,7 @@ export function usesReadout(picture: UsesPicture, index: number, { locale, forma
     heading: row.name,
     lines: [
       { name: "A day", value: format ? format(row.Wh_day) : sayWh(row.Wh_day, locale) },
-      { name: "Share", value: sayPercent(share(row, rows), locale) },
+      { name: "Share, losses counted", value: sayPercent(share(row, rows), locale) },
       ...days,
     ],
   };

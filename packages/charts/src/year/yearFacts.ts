@@ -1,5 +1,5 @@
 import type { ChartTable, FactOptions, Readout } from "../paper/picture.ts";
-import { sayDays, sayDaysShort, sayMonth, sayPercent, sayRange } from "../paper/words.ts";
+import { sayChance, sayDays, sayDaysShort, sayMonth, sayRange } from "../paper/words.ts";
 import type { YearPicture } from "./yearPicture.ts";
 
 /** One row a setup and month. */
@@ -12,7 +12,7 @@ export function yearTable({ setups, horizon_days }: YearPicture, { locale }: Fac
         name,
         sayMonth(month, locale, "long"),
         ...[drawn.p10, drawn.p50, drawn.p90].map((days) => sayDaysShort(days, horizon_days, locale)),
-        sayPercent(chance, locale),
+        sayChance(chance, locale),
       ]),
     ),
   };
@@ -52,7 +52,7 @@ export function yearReadout(
       .filter((row) => row.month === month)
       .map(({ drawn, chance }) => ({
         name,
-        value: `${sayDays(drawn.p50, horizon_days, locale)} (${sayRange(drawn.p10, drawn.p90, horizon_days, locale)}), chance ${sayPercent(chance, locale)}`,
+        value: `${sayDays(drawn.p50, horizon_days, locale)} (${sayRange(drawn.p10, drawn.p90, horizon_days, locale)}), chance ${sayChance(chance, locale)}`,
       })),
   );
   return { heading: sayMonth(month, locale, "long"), lines };

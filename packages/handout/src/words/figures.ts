@@ -21,12 +21,11 @@ export function outOf100(share: number, draws: number): string {
   return `${Math.min(99, Math.max(1, Math.round(share * 100)))} in 100`;
 }
 
-/** Hours of driving: halves under ten, whole from there; null: not within the two days looked at. */
+/** Hours of driving: tenths under ten, whole from there; null: not within the two days looked at. */
 export function drivingSaid(hours: number | null, locale: string): string {
-  if (hours === null) return `over 48${space}h`;
+  if (hours === null) return `not in 48${space}h`;
   if (hours < 0.25) return "at once";
-  const rounded = hours < 9.75 ? Math.round(hours * 2) / 2 : Math.round(hours);
-  return `${sayNumber(rounded, locale, 1)}${space}h`;
+  return `${sayNumber(hours, locale, hours < 9.95 ? 1 : 0)}${space}h`;
 }
 
 /** Amps and the like, a tenth under ten. */

@@ -274,7 +274,7 @@ function nextToNothing({ delivered_A, source_V, limitedBy, bank_V }: ChargeMomen
 
 /** What holds the amps, in words with its number. */
 export function heldBy({ limitedBy, limit, gain_A }: ChargeMoment, feed: Feed): string {
-  const more = gain_A >= 0.5 ? `, ${gain_A.toFixed(0)} A more without that` : "";
+  const more = gain_A >= 0.5 ? `, ${gain_A.toFixed(gain_A < 9.95 ? 1 : 0)} A more without that` : "";
   const value = limit.unit === "A" ? amps(limit.value) : `${limit.value.toFixed(1)} ${limit.unit}`;
   switch (limitedBy) {
     case "bank":

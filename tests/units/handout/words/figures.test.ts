@@ -41,10 +41,10 @@ describe("figures on paper", () => {
   ])("a share of %d of %d skies: %s", (share, draws, said) => expect(outOf100(share, draws)).toBe(said));
 
   it.each([
-    [null, "over 48 h"],
+    [null, "not in 48 h"],
     [0.1, "at once"],
-    [4.14, "4 h"],
-    [5.33, "5.5 h"],
+    [4.14, "4.1 h"],
+    [5.33, "5.3 h"],
     [12.9, "13 h"],
   ])("driving for %s: %s", (hours, said) => expect(plain(drivingSaid(hours, "en"))).toBe(said));
 
