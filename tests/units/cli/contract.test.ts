@@ -116,6 +116,17 @@ describe("explain --skies", { timeout: 60_000 }, () => {
     expect(JSON.parse(out).horizon_days).toBeLessThan(5);
   });
 
+  it("sizes for the nights asked under the skies of a file, in one month", async () => {
+    const path = await skies("bright.csv", [days(8, 0.7), days(8, 0.7)]);
+    const asked = ["size", file, "--json", "--nights", "7", "--skies", path];
+    const { code, out } = await stayput([...asked, "--month", "3"]);
+    expect(code).toBe(0);
+    expect(JSON.parse(out)).toMatchObject({ seed: null, draws: 2, nights: 7, months: [3] });
+    expect(await stayput([...asked, "--months", "6-8"])).toMatchObject({ code: 2, out: "" });
+    const longer = asked.map((word) => (word === "7" ? "9" : word));
+    expect((await stayput(longer)).err).toMatch(/8 days were given; the trip needs 10/);
+  });
+
   it.each([
     ["a clearness over 1", [[0.5, 0.5, 1.2, 0.5, 0.5]], 'day 3: "1.2" was given; accepted is a clearness from 0 to 1'],
     ["a word", [days(5, 0.5), [0.5, "cloudy", 0.5, 0.5, 0.5]], ':2: day 2: "cloudy" was given'],

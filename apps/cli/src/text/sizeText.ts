@@ -14,7 +14,8 @@ interface Sheet extends Of {
   readonly handbook: CrossCheckAnswer | null;
   readonly currency: string | null;
   readonly draws: number;
-  readonly seed: number;
+  /** null where the skies were given */
+  readonly seed: number | null;
   readonly assumed: readonly string[];
 }
 
@@ -83,4 +84,6 @@ function corners({ answer, draws, currency }: Sheet): string[] {
 }
 
 const standing = ({ draws, seed }: Sheet): string =>
-  `Estimate for planning, not a promise: ${draws} drawn skies in each month, seed ${seed}; the trip as travelled, drives and mains included.`;
+  `Estimate for planning, not a promise: ${
+    seed === null ? `${count(draws, "sky", "skies")} from the file` : `${draws} drawn skies in each month, seed ${seed}`
+  }; the trip as travelled, drives and mains included.`;

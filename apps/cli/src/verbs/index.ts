@@ -34,6 +34,7 @@ export const verbs: readonly Verb[] = [
       "chemistry",
       "seed",
       "draws",
+      "skies",
     ],
     means: {
       setup: "whose loads and chargers (the first)",

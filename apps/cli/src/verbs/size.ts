@@ -1,3 +1,4 @@
+import { Misuse } from "../faults.ts";
 import { chosenSetups, notesFor, readJob } from "../io/readJob.ts";
 import { worked } from "../io/progress.ts";
 import { skiesOf } from "../io/skiesOf.ts";
@@ -26,14 +27,15 @@ export const sizeVerb: Run = async ({ operands: [operand = "-"], options }, io) 
       chemistries: options.chemistry ?? undefined,
     },
   );
-  const skies = await skiesOf(operand, study, options, io);
+  if (options.skies !== null && request.months.length > 1)
+    throw new Misuse("--skies: the skies of a file are of one season; --months or --month must name one month");
+  const skies = await skiesOf(operand, { trip: request }, options, io);
   const answer = await worked(sizeInParts(study, setup, request, skies), options, io);
-  const shown = answer.pick ?? answer.nearest;
-  const handbook = shown === null ? null : crossCheck(study, setup, shown, HANDBOOK_DAYS);
+  const handbook = answer.pick === null ? null : crossCheck(study, setup, answer.pick, HANDBOOK_DAYS);
   const assumed = [...notesFor(read, [setup]), ...notes];
-  const draws = drawCount(skies);
+  const drawn = { seed: "rows" in skies ? null : skies.seed, draws: drawCount(skies) };
   if (options.json) {
-    return document({ ...read, notes: assumed }, { setup: setup.id, draws, seed: options.seed, ...answer, handbook });
+    return document({ ...read, notes: assumed }, { setup: setup.id, ...drawn, ...answer, handbook });
   }
   const { currency } = job;
   return sizeText({
@@ -42,8 +44,7 @@ export const sizeVerb: Run = async ({ operands: [operand = "-"], options }, io) 
     answer,
     handbook,
     currency,
-    draws,
-    seed: options.seed,
+    ...drawn,
     assumed,
   });
 };

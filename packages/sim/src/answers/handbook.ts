@@ -62,7 +62,7 @@ function checkInputs(inputs: HandbookInputs): void {
   mustLie("ac_Wh_day", inputs.ac_Wh_day, 0, 1e12);
   mustLie("nominal_V", inputs.nominal_V, 6, 120);
   mustLie("autonomy_days", inputs.autonomy_days, 0.1, 60);
-  mustLie("sun_h_day", inputs.sun_h_day, handbookLeastSun_h, 12);
+  mustLie("sun_h_day", inputs.sun_h_day, handbookLeastSun_h, 24);
   mustLie("arrayToLoad", inputs.arrayToLoad, 0.1, 10);
   for (const name of ["inverterEfficiency", "depth", "temperatureFactor", "ageing", "bankEfficiency"] as const) {
     mustLie(name, inputs[name], 0.05, name === "temperatureFactor" ? 1.2 : 1);

@@ -16,7 +16,7 @@ import { fridgesOf } from "./fridges.ts";
 import { peaksOf } from "./peaks.ts";
 import { daysOf, spreadOf } from "./quantile.ts";
 import { lossesOf, sunOf, useOf } from "./whereItGoes.ts";
-import type { Autonomy, SetupAnswer } from "./types.ts";
+import type { Autonomy, PeakAnswer, SetupAnswer } from "./types.ts";
 
 /** The fixed skies: no sun at all, and every day at its month's clearness. */
 interface FixedSky {
@@ -105,11 +105,20 @@ export function setupAnswer(tally: Tally): SetupAnswer {
     without: withoutEach(tally),
     food: foodAfter(setupPlan, average.found, dark.found),
     fridges: fridgesOf(setupPlan),
-    peaks: peaksOf(setupPlan, average.found),
+    peaks: peaksOf(setupPlan, average.found).map(shortOfPeak),
     cautions: cautionsOf(setupPlan),
     charge: bandOf(setupPlan.bank, average.held_Ah, dark.held_Ah, tally.held_Ah.slice(0, tally.drawn)),
   };
 }
+
+/** What `wiring` says more of a peak is left to it. */
+const shortOfPeak = ({ load, name, draw_A, volts_V, verdict }: PeakAnswer): PeakAnswer => ({
+  load,
+  name,
+  draw_A,
+  volts_V,
+  verdict,
+});
 
 /** So far as the skies have gone by: before the first drawn one, the average stands in for the spread. */
 function autonomyOf({ dark, average, drawn }: Tally, hours: (found: Found) => number, series: Float64Array): Autonomy {

@@ -66,7 +66,7 @@ export const mostCapacity_Ah = 100_000;
 const halvings = 5;
 
 /**
- * @param temp_C one temperature for the whole run [°C], −40 to 60
+ * @param temp_C one temperature for the whole run [°C], −80 to 80; figures of a table are held level beyond its ends
  * @param step_h length of a step [h], 0.0001 to 1: one over a whole number, so that the steps of an hour fill it
  * @throws RangeError naming the field, what was given and what is accepted
  */
@@ -84,8 +84,12 @@ export function bankModel(bank: Bank, temp_C: number, step_h = 1): BankModel {
   const takesCharge = chemistry.coldest_C === null || temp_C >= chemistry.coldest_C;
   const cutOff_V = bank.cutOff_V ?? (chemistry.cutOff_V === null ? null : chemistry.cutOff_V * twelves);
   const rested = bank.restedVolts?.map(({ share, volts }) => [share, volts] as const) ?? chemistry.restedVolts;
-  const absorption_V = bank.absorption_V ?? chemistry.absorption_V * twelves;
-  const weakTaper = [...chemistry.weakTaper].reverse();
+  const usual_V = chemistry.absorption_V * twelves;
+  const absorption_V = bank.absorption_V ?? usual_V;
+  // by the volts themselves: a charger set low is as slow as a cable that leaves no more
+  const rising = chemistry.weakTaper
+    .toReversed()
+    .map(([below_V, share]) => [usual_V - below_V * twelves, share] as const);
   const takenUp_per_h = (share: number): number =>
     takesCharge ? (taper_per_h > 0 ? 1 - Math.exp(-share * taper_per_h * step_h) : 1) / step_h : 0;
   return {
@@ -109,10 +113,8 @@ export function bankModel(bank: Bank, temp_C: number, step_h = 1): BankModel {
     perGuessed_V: 1 / (alongLine(rested, 0.5) * twelves),
     bulk_A: chemistry.bulk_C * kept_Ah,
     taper_per_h,
-    takenUp_per_h: takenUp_per_h(1),
-    weakTakenUp_per_h: new ReadLine(
-      weakTaper.map(([below_V, share]) => [absorption_V - below_V * twelves, takenUp_per_h(share)]),
-    ),
+    takenUp_per_h: takenUp_per_h(alongLine(rising, absorption_V)),
+    weakTakenUp_per_h: new ReadLine(rising.map(([volts_V, share]) => [volts_V, takenUp_per_h(share)])),
     endTaperFrom: endTaper?.from ?? 2,
     endTaper_A: endTaper === null ? 0 : ((chemistry.bulk_C - endTaper.end_C) * kept_Ah) / (1 - endTaper.from),
     reserve,
@@ -130,7 +132,7 @@ function checkBank(bank: Bank, temp_C: number, step_h: number): void {
   mustLie("capacity_Ah", bank.capacity_Ah, 1, mostCapacity_Ah);
   mustLie("condition", bank.condition, 0.05, 1);
   if (bank.reserve !== null) mustLie("reserve", bank.reserve, 0, 0.99);
-  mustLie("temp_C", temp_C, -60, 80);
+  mustLie("temp_C", temp_C, -80, 80);
   mustLie("step_h", step_h, 1e-4, 1);
   if (Math.abs(1 / step_h - Math.round(1 / step_h)) > 1e-6)
     throw new RangeError(`step_h must be one over a whole number, got ${step_h}`);

@@ -32,6 +32,8 @@ export interface Bus {
   sun_A: number;
   /** rating of the tracking charger [A] */
   sunMost_A: number;
+  /** what a plain charger's rating keeps back [A] */
+  sunOver_A: number;
   /** of a converter that its path or its source holds below its rating [W] */
   held_W: number;
   /** feed and mains together, but for `held_W` [A] */
@@ -65,6 +67,7 @@ export const newBus = (): Bus => ({
   sun_W: 0.5,
   sun_A: 0.5,
   sunMost_A: 0.5,
+  sunOver_A: 0.5,
   held_W: 0.5,
   extra_A: 0.5,
   volts_V: 0.5,

@@ -29,9 +29,10 @@ export interface Drive {
   readonly startCharge: number;
   /** while camped */
   readonly loads: HourlyLoads;
-  /** tracking charger: watts before its rating; plain charger: amps, rating applied */
+  /** behind a tracking charger watts, behind a plain one amps: in the open, and before its rating */
   readonly sun: Float64Array;
   readonly sunTracks: boolean;
+  /** rating of the solar charger */
   readonly sunMost_A: number;
   /** share of the sun's output that shade leaves */
   readonly kept: Float64Array;

@@ -24,7 +24,10 @@ export function oneStep(drive: Drive, state: RunState, held_Ah: Float64Array | n
   state.net_A = step.drawn_A - step.stored_A;
   endStep(bank, state, end);
   if (held_Ah !== null) held_Ah[state.steps] = state.q;
-  if (ledger !== null) noteStep(ledger, h, step, end, causeOf(bank, end.drops));
+  if (ledger === null) return;
+  // where the bank and not the source limits, the terminals stand where they met, to the end of the step
+  if (!end.drops && bus.bank_A >= 0 && bus.volts_V > end.volts_V) end.volts_V = bus.volts_V;
+  noteStep(ledger, h, step, end, causeOf(bank, end.drops));
 }
 
 /** What kept the bank from taking more, from the acceptance that the bus was settled with. */

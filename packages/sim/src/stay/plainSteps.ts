@@ -24,6 +24,7 @@ export function plainSteps(drive: Drive, state: RunState, steps: number, held_Ah
   // A factor and not a choice, which the loop would have to make at every step.
   const asWatts = sunTracks ? 1 : 0;
   const sunMost_A = sunTracks ? drive.sunMost_A : Infinity;
+  const plainMost_A = sunTracks ? Infinity : drive.sunMost_A;
   const plainDriving = mixed !== null && mixed.steadyFeed_A >= 0;
   const powered = state.on ? 1 : 0;
   const { nominal_V } = bank;
@@ -51,6 +52,7 @@ export function plainSteps(drive: Drive, state: RunState, steps: number, held_Ah
         extra_A = mixed.mainsMost_A;
       } else break;
     }
+    light = light < plainMost_A ? light : plainMost_A;
     const given_A = light * (1 - asWatts) + extra_A;
     const net_W = asked_W * powered - light * asWatts;
     const element_S = element_W * perSquare;

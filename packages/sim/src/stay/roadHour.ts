@@ -28,8 +28,9 @@ export function roadHour(drive: Drive, mixed: MixedHours, state: RunState): bool
   const asWatts = sunTracks ? 1 : 0;
   const asAmps = 1 - asWatts;
   const sunMost_A = sunTracks ? drive.sunMost_A : Infinity;
-  const open = drive.sun[h]!;
-  const shaded = open * drive.kept[h]!;
+  const plainMost_A = sunTracks ? Infinity : drive.sunMost_A;
+  const open = Math.min(drive.sun[h]!, plainMost_A);
+  const shaded = Math.min(drive.sun[h]! * drive.kept[h]!, plainMost_A);
   const camped_W = on * drive.loads.load_W[h]! - shaded * asWatts;
   const driven_W = on * mixed.drivingLoads.load_W[h]! - open * asWatts;
   const perSquare = on / (nominal_V * nominal_V);

@@ -90,7 +90,7 @@ function gatherWatts(step: Step, bus: Bus, share: number): void {
   step.element_W += share * (bus.served_W - bus.load_W);
   step.sunAvailable_W += share * bus.sunAvailable_W;
   step.sunUsed_W += share * bus.sunUsed_W;
-  step.sunClipped_W += share * Math.max(0, bus.sun_W - bus.sunMost_A * bus.volts_V);
+  step.sunClipped_W += share * (Math.max(0, bus.sun_W - bus.sunMost_A * bus.volts_V) + bus.sunOver_A * bus.volts_V);
   step.bankIn_W += share * into_A * bus.volts_V;
   step.bankOut_W += share * (into_A - bus.bank_A) * bus.volts_V;
   step.chargeLoss_W += share * into_A * (bus.volts_V - bus.efficiency * bus.rested_V);
@@ -127,9 +127,11 @@ function setLoads(drive: Drive, bus: Bus, on: boolean, loads: HourlyLoads, h: nu
 }
 
 function setSun(drive: Drive, bus: Bus, sun: number): void {
-  bus.sun_W = drive.sunTracks ? sun : 0;
-  bus.sun_A = drive.sunTracks ? 0 : sun;
-  bus.sunMost_A = drive.sunTracks ? drive.sunMost_A : 0;
+  const { sunTracks, sunMost_A } = drive;
+  bus.sun_W = sunTracks ? sun : 0;
+  bus.sun_A = sunTracks ? 0 : Math.min(sun, sunMost_A);
+  bus.sunMost_A = sunTracks ? sunMost_A : 0;
+  bus.sunOver_A = sunTracks ? 0 : Math.max(0, sun - sunMost_A);
 }
 
 /** A drive: each part of it that the source stands at one voltage. */

@@ -89,11 +89,9 @@ export function harvest({ plan, setup, calendarSun }: SetupPlan): void {
     if (plain) arrayCurrent_A(array, bank.nominal_V, light_W_m2, plan.calendarAir_C, calendarSun);
     else arrayOutput_W(array, light_W_m2, plan.calendarAir_C, calendarSun);
   }
+  if (plain) return;
   const { efficiency } = SOLAR_CHARGERS.mppt;
-  for (let i = 0; i < calendarSun.length; i++) {
-    const sun = calendarSun[i]!;
-    calendarSun[i] = plain ? Math.min(sun, solarCharger.rated_A) : sun * efficiency;
-  }
+  for (let i = 0; i < calendarSun.length; i++) calendarSun[i] = calendarSun[i]! * efficiency;
 }
 
 /** The parked drive with some loads left out. */

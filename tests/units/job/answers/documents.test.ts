@@ -1,7 +1,9 @@
 import { Ajv, type ValidateFunction } from "ajv";
+import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
 import { parseJobText } from "../../../../packages/job/src/index.ts";
 import { answerSchemaFiles, type Answered } from "../../../../apps/chores/src/answerSchemas.ts";
+import { anyJob } from "../../../laws/arbitraries/job.ts";
 import { stayput } from "../../cli/stayput.ts";
 import { projectFile } from "../helpers.ts";
 
@@ -42,6 +44,20 @@ describe("schemas of the answers", { timeout: 120_000 }, () => {
     const drawn = verb === "wiring" || verb === "check" || verb === "hours" ? [] : few;
     const document = await printed(verb, demo, "--json", ...drawn);
     expect(wrongWith(verb, document)).toBeNull();
+  });
+
+  it("explain, compare, size, wiring and hours of any job are as their schemas say", async () => {
+    await fc.assert(
+      fc.asyncProperty(anyJob, async (job) => {
+        for (const verb of ["explain", "compare", "size", "wiring", "hours"] as const) {
+          const drawn = verb === "wiring" || verb === "hours" ? [] : ["--draws", "3"];
+          const { code, out, err } = await stayput([verb, "-", "--json", ...drawn], JSON.stringify(job));
+          expect({ code, err }, verb).toMatchObject({ code: 0 });
+          expect(wrongWith(verb, JSON.parse(out)), verb).toBeNull();
+        }
+      }),
+      { numRuns: 12 },
+    );
   });
 
   it("match is as its schema says", async () => {

@@ -19,6 +19,31 @@ describe("the skies asked for", () => {
   );
 });
 
+describe("a plain charger", () => {
+  const behind = (rated_A: number, lost: number, watts = 200) =>
+    answerFor(
+      { ...setup(twoAgm, watts), solarCharger: { kind: "pwm", rated_A } },
+      { ...openCamp, shade: lost === 0 ? [] : [{ from: 0, to: 24, lost }] },
+    );
+
+  it("is rated for the amps that shade leaves: 200 W in half shade give under 8 A, even in the clearest hour", () => {
+    // 200 W over the 18 V of a panel of 36 cells are 11 A
+    const [small, large] = [behind(8, 0.5), behind(30, 0.5)];
+    expect(small.sun_Wh_day).toEqual(large.sun_Wh_day);
+    expect(small.days).toEqual(large.days);
+    expect(behind(8, 0).sun_Wh_day.available).toBeLessThan(behind(30, 0).sun_Wh_day.available);
+  });
+  it("says what its rating kept back: with that, as much sun as a larger one has", () => {
+    const [small, large] = [behind(10, 0.2, 600), behind(1000, 0.2, 600)];
+    expect(large.sun_Wh_day.overCharger).toBe(0);
+    expect(small.sun_Wh_day.overCharger).toBeGreaterThan(0.3 * large.sun_Wh_day.available);
+    const whole = small.sun_Wh_day.available + small.sun_Wh_day.overCharger;
+    // amps are worth the bank's volts: one that is fed more stands up to a tenth higher, at 14.4 V and not at 13
+    expect(whole / large.sun_Wh_day.available).toBeGreaterThan(0.9);
+    expect(whole / large.sun_Wh_day.available).toBeLessThan(1.001);
+  });
+});
+
 describe("where it goes", () => {
   it("gives each load its watt-hours, largest first, and all together the total", () => {
     const { use_Wh_day } = answerFor(setup(twoAgm, 300));

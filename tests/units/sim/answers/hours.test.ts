@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { explain } from "../../../../packages/sim/src/answers/explain.ts";
 import { ledgerOf } from "../../../../packages/sim/src/answers/hours.ts";
+import { unusedCauses } from "../../../../packages/sim/src/stay/ledger.ts";
 import type { Feed, Setup, Trip } from "../../../../packages/sim/src/study.ts";
 import { sum, threeWay } from "../../../fixtures/loads.ts";
 import { busySetup, openCamp, setup, study, twoAgm } from "../../../fixtures/stays.ts";
@@ -51,6 +52,15 @@ describe("the hourly ledger of one setup", () => {
     for (const { id, Wh_day } of answer!.use_Wh_day.byLoad) {
       expect(sum(byLoad.find((load) => load.id === id)!.Wh) / openCamp.nights).toBeCloseTo(Wh_day, 6);
     }
+  });
+
+  it("stands at the absorption volts where the bank and not the source limits", () => {
+    const { ledger, hours } = ledgerOf(study([setup(twoAgm, 600)]), "now", { travelled: false });
+    const full = Array.from({ length: hours }, (_, i) => i).filter(
+      (i) => unusedCauses[ledger.unusedCause[i]!] === "bank-full",
+    );
+    expect(full.length).toBeGreaterThan(10);
+    for (const i of full) expect(ledger.volts_V[i]).toBeCloseTo(14.4, 9);
   });
 
   it("takes the sky that it is given", () => {

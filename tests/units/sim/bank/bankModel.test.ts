@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { bankModel, restedVolts_V, shownCharge } from "../../../../packages/sim/src/bank/index.ts";
+import { acceptanceAt_A, bankModel, restedVolts_V, shownCharge } from "../../../../packages/sim/src/bank/index.ts";
 import { lithium, tiredAgm, twoAgm } from "../../../fixtures/stays.ts";
 
 describe("a bank made ready", () => {
@@ -50,6 +50,27 @@ describe("a bank made ready", () => {
     expect(bankModel(lithium, 10).cutOff_V).toBe(-Infinity);
     expect(bankModel(lithium, 0).takesCharge).toBe(true);
     expect(bankModel(lithium, -0.1).takesCharge).toBe(false);
+  });
+});
+
+describe("a charger set low", () => {
+  // model constants, chosen: the taper of AGM is 1.1, 0.4 and 0.15 /h at 14.4, 13.8 and 13.4 V
+  it.each([
+    [14.7, 1.1],
+    [14.4, 1.1],
+    [13.8, 0.4],
+    [13.4, 0.15],
+  ])("at %d V takes what is missing at %d /h, on 24 V alike", (absorption_V, taper_per_h) => {
+    for (const twelves of [1, 2] as const) {
+      const bank = { ...twoAgm, nominal_V: (12 * twelves) as 12 | 24, absorption_V: absorption_V * twelves };
+      expect(bankModel(bank, 25).takenUp_per_h).toBeCloseTo(1 - Math.exp(-taper_per_h), 9);
+    }
+  });
+  it("does not change what a cable's volts let in", () => {
+    const taken = (absorption_V: number | null) =>
+      acceptanceAt_A(bankModel({ ...twoAgm, absorption_V }, 25), 160, 13.4);
+    expect(taken(14.7)).toBeCloseTo(taken(null), 9);
+    expect(taken(13.8)).toBeCloseTo(taken(null), 9);
   });
 });
 
