@@ -2,7 +2,7 @@ import { bankModel, shownCharge } from "../../packages/sim/src/bank/index.ts";
 import { explain } from "../../packages/sim/src/answers/explain.ts";
 import { climateOf, findPlace } from "../../packages/catalogue/src/places/index.ts";
 import { newFound, newLedger, run } from "../../packages/sim/src/stay/index.ts";
-import type { Bank, Load, Setup, Study, Trip } from "../../packages/sim/src/study.ts";
+import type { Bank, ChemistryId, Load, Setup, Study, Trip } from "../../packages/sim/src/study.ts";
 import { familyFridge, threeWay } from "../fixtures/loads.ts";
 import { lithium, openCamp, ordinaryLoads, setup, study, tiredAgm, twoAgm } from "../fixtures/stays.ts";
 import type { Check } from "./compare.ts";
@@ -79,7 +79,19 @@ function lostOnCharger(bank: Bank): number {
   return sum(ledger.chargeLoss_Wh) / sum(ledger.bankIn_Wh);
 }
 
+/** Amp-hours put back, for each taken out, to bring a bank from half to full: one over the efficiency, along the way. */
+function putBack(chemistry: ChemistryId): number {
+  const { efficiency } = bankModel({ ...twoAgm, chemistry }, 25);
+  const pieces = 1000;
+  let sum = 0;
+  for (let i = 0; i < pieces; i++) sum += 1 / efficiency.at(0.5 + (0.5 * (i + 0.5)) / pieces) / pieces;
+  return sum;
+}
+
 const charging: readonly Check[] = [
+  between("flooded, half to full", "amp-hours put back for each taken out", "1", 1.1, 1.2, () => putBack("flooded")),
+  between("AGM, half to full", "amp-hours put back for each taken out", "1", 1.03, 1.1, () => putBack("agm")),
+  between("lithium, half to full", "amp-hours put back for each taken out", "1", 1, 1.02, () => putBack("lfp")),
   between("AGM", "share lost in charging from half", "1", 0.1, 0.25, () => lostOnCharger(twoAgm)),
   between("lithium", "share lost in charging from half", "1", 0.005, 0.05, () => lostOnCharger(lithium)),
   between("AGM over lithium, 60 A", "hours on charge from half to 98 %, times that of lithium", "1", 1.5, 3, () => {
