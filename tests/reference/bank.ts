@@ -251,14 +251,23 @@ const peukert: readonly Check[] = [
     tolerance: { abs: 0.05 },
     got: () => hoursAt(5),
   }),
-  // A data sheet's exponents over the same rates as ours; its bank gives 85 at the 5 h rate where ours gives 82.
-  ...(["20-10", "20-1"] as const).map((of) => {
+  // A data sheet's exponents over the same rates as ours. 20-1 is held at the row's 0.002; 20-10 is 0.0023 off, for the
+  // residuals of our fit (100.07 and 92.94 Ah where the table has 100 and 93). What reaches to 5 h is 0.034 and 0.035 off: that
+  // bank gives 85 of 100 there and ours is fitted to a table with 82, so those two hold our 5 h in place and no more.
+  ...(
+    [
+      ["20-10", 0.0025],
+      ["20-5", 0.035],
+      ["20-1", 0.002],
+      ["5-1", 0.036],
+    ] as const
+  ).map(([of, abs]) => {
     const [slow = NaN, fast = NaN] = of.split("-").map(Number);
     return fromRow("peukert-vrla-exponents", of, {
       quantity: "how much less a faster discharge gives, as Peukert's exponent",
       unit: "1",
       expected: named("peukert-vrla-exponents")[of]!,
-      tolerance: { abs: 0.02 },
+      tolerance: { abs },
       got: () => exponent(slow, fast),
     });
   }),
