@@ -40,7 +40,7 @@ const folding: readonly Size[] = [
   [300, 2200, 1060, 11],
 ];
 
-/** Crystalline silicon of today. Source: model's default, typical data sheets -0.30 to -0.40 %/K. */
+/** Crystalline silicon of today: the middle of typical data sheets, -0.30 to -0.40 %/K (from memory). */
 const gamma_per_K = -0.0035;
 
 function rows(kind: string, mount: SolarArray["mount"], sizes: readonly Size[]): PanelRow[] {

@@ -25,7 +25,7 @@ export const usualLength_m = { inverter: 1.5, solar: 5, "fridge-feed": 6 } as co
 /** Where a fridge stops if its maker's setting is not known, for each 12 V. Source: five compressor-fridge manuals. */
 const fridgeStops_V = 10.4;
 
-/** A panel's working volts for each 12 V of bank. Source: 36-cell panel data sheets, as in the model notes. */
+/** A panel's working volts for each 12 V of bank: of 36 cells at their best power. Common practice, no source. */
 const panel_V = 18;
 
 /** Wires from panels are sized a quarter above their current, for bright cloud edges. Common practice (from memory). */

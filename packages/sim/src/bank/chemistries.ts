@@ -11,7 +11,7 @@ import type { ChemistryId } from "../study.ts";
  * - `capacityByTemp`: VRLA class data sheets (lead-acid); LFP class data sheets.
  * - `restedVolts`, `resistance_mOhm`, `absorption_V`, `bulk_C`, `reserve`, `cutOff_V`, `returns_V`,
  *   `selfDischarge_per_month`: common practice, no source.
- * - `gap_V`, `tired*`, `weakTaper`: chosen (model notes in the project's guide).
+ * - `gap_V`, `tired*`, `weakTaper`: chosen, and for the weak taper no source was found.
  */
 export interface Chemistry {
   readonly id: ChemistryId;

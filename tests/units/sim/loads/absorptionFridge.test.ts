@@ -65,7 +65,7 @@ describe("driving", () => {
 
 describe("on electricity", () => {
   it.each([
-    [12, 111, 222], // the range that section 4 of the model gives, in amp-hours a day
+    [12, 111, 222], // 24 hours of watts over volts: the least and the most of typical rating plates (from memory)
     [12, 207.5, 415],
   ])("left on at %i V, %f W takes %i Ah a day", (volts, element_dc_W, Ah_day) => {
     const { campedElement } = absorptionFridge({ ...threeWay, burns: "dc", element_dc_W }, steady(20, 48), null);
