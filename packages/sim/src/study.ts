@@ -6,7 +6,7 @@
 
 /** Monthly climate of one point. */
 export interface Climate {
-  /** [deg], north positive, -60 to 72 */
+  /** [deg], north positive, -90 to 90; the tables of climate reach from -60 to 72 */
   readonly latitude_deg: number;
   /** [deg], east positive; null where only the latitude is known: clock time is then taken as solar time */
   readonly longitude_deg: number | null;
@@ -142,10 +142,10 @@ export interface Bank {
   readonly nominal_V: 12 | 24;
   /** at the 20 h rate, new, 25 °C [Ah] */
   readonly capacity_Ah: number;
-  /** share of that capacity left, 0.1 to 1 */
+  /** share of that capacity left, 0.05 to 1; a job file takes 0.1 to 1 */
   readonly condition: number;
   readonly where: "inside" | "outside";
-  /** shown charge below which one would rather not go, 0 to 0.95; null: the chemistry's own */
+  /** shown charge below which one would rather not go, 0 to 0.99, of a job file 0 to 0.95; null: the chemistry's own */
   readonly reserve: number | null;
   /** terminal volts under load at which loads drop; null: the chemistry's own (lithium: the BMS drops at 0 %) */
   readonly cutOff_V: number | null;
