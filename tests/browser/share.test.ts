@@ -107,7 +107,7 @@ describe("a link", () => {
       expect(await title(page)).toBe("Still here");
       await page
         .locator(".slip")
-        .getByRole("button", { name: /^Leave it/ })
+        .getByRole("button", { name: /^Close/ })
         .click();
       tally.linksRefused++;
     }

@@ -168,6 +168,46 @@ describe("loads", () => {
     await page.getByRole("button", { name: "Remove Gizmo <b>7</b>" }).click();
     expect((await jobOf(page)).loads).toHaveLength(count + 1);
   });
+
+  it("are added with the draw or the day's use that is typed, and a fridge where that is meant", async () => {
+    await answered(page);
+    const box = page.getByRole("combobox", { name: "Add what runs" });
+    const add = async (text: string, option: RegExp) => {
+      await box.fill(text);
+      await page.getByRole("option", { name: option, selected: true }).waitFor();
+      await page.keyboard.press("Enter");
+      return page.locator("load-line").last();
+    };
+    const freezer = await add("freezer 55 Ah/day", /^freezer.*660 Wh a day at 12 V/);
+    await freezer.getByText("660 Wh").waitFor(); // 55 Ah at 12 V
+    expect((await jobOf(page)).loads.at(-1)).toMatchObject({
+      name: "freezer",
+      watts: 27.5,
+      use: [{ from: 0, to: 24 }],
+    });
+    await add("pump 3 A", /^pump.*36 W at 12 V/);
+    await expect.poll(async () => (await jobOf(page)).loads.at(-1)).toMatchObject({ name: "pump", watts: 36 });
+    await add("fri", /Wh a day at/);
+    await expect.poll(async () => (await jobOf(page)).loads.at(-1)?.kind).toBe("compressor-fridge");
+    await expectSameAsSim(page);
+  });
+
+  it("say where an inverter is wanted, and so does the answer", async () => {
+    await answered(page);
+    const box = page.getByRole("combobox", { name: "Add what runs" });
+    await box.fill("kettle");
+    await page.getByRole("option", { name: /^kettle/i, selected: true }).waitFor();
+    await page.keyboard.press("Enter");
+    await page
+      .locator("load-line")
+      .last()
+      .getByText("Needs an inverter: not run, and not counted, by As it came")
+      .waitFor();
+    await page.locator(".sentence", { hasText: "Not running, for want of an inverter: Kettle." }).waitFor();
+    await answered(page);
+    const without = page.getByRole("row", { name: /^Not running/ }).getByRole("cell");
+    expect(await without.allInnerTexts()).toEqual(["Kettle", "Kettle", "–", "Kettle"]);
+  });
 });
 
 describe("a proposal", () => {
@@ -205,14 +245,18 @@ describe("a size found", () => {
     await page.getByRole("button", { name: /^Find what lasts/ }).click();
     const first = page.locator("the-bench table.points tbody tr").first();
     await first.waitFor({ timeout: 60_000 });
-    const [bank_Ah, array_W] = (
-      await Promise.all([first.locator("th").innerText(), first.locator("td").first().innerText()])
-    ).map((text) => Number.parseFloat(text));
+    const cells = [first.locator("th"), first.locator("td").first(), first.locator("td", { hasText: "kg" })];
+    const [bank_Ah, array_W, mass_kg] = (await Promise.all(cells.map((cell) => cell.innerText()))).map((text) =>
+      Number.parseFloat(text),
+    );
+    const out = await page.getByText(/bank and panels are taken to weigh \d+ kg and to come out/).innerText();
     await first.getByRole("button", { name: /a proposal/ }).click();
     const { setups } = await jobOf(page);
     expect(setups).toHaveLength(before.setups.length + 1);
     expect(setups.at(-1)!.bank.capacity_Ah).toBe(bank_Ah);
     expect((setups.at(-1)!.arrays ?? []).reduce((sum, { watts }) => sum + watts, 0)).toBe(array_W);
+    expect(setups.at(-1)!.mass_kg).toBe(mass_kg! - Number(/\d+(?= kg)/.exec(out)?.[0]));
+    expect(setups.at(-1)).not.toHaveProperty("price"); // none is known
     await expectSameAsSim(page);
     await undo();
     expect(await jobOf(page)).toEqual(before);

@@ -127,6 +127,7 @@ function found(
   { size, notes }: Extract<LongAnswer, { kind: "sizes" }>,
   points: readonly SizePoint[],
 ): TemplateResult {
+  const priced = points.some(({ price }) => price !== null);
   const charger = size.charger_A === null ? "" : ` A solar charger of ${size.charger_A} A never holds that array back.`;
   return html`<p class="says">${size.reason}${charger}</p>
     ${noteList(notes)}
@@ -140,27 +141,27 @@ function found(
                   <th scope="col">Bank</th>
                   <th scope="col">Panels</th>
                   <th scope="col">Chance</th>
-                  <th scope="col">Price</th>
+                  ${priced ? html`<th scope="col">Price</th>` : nothing}
                   <th scope="col">Mass</th>
                   <th scope="col"><span class="unseen">Take it</span></th>
                 </tr>
               </thead>
               <tbody>
-                ${points.map((point) => pointRow(options, point))}
+                ${points.map((point) => pointRow(options, point, priced))}
               </tbody>
             </table>
           </div>`
     }`;
 }
 
-function pointRow(options: SizeViewOptions, point: SizePoint): TemplateResult {
+function pointRow(options: SizeViewOptions, point: SizePoint, priced: boolean): TemplateResult {
   const { bank_Ah, array_W, chance, price, mass_kg } = point;
   const number = (value: number | null) => (value === null ? "–" : sayNumber(value, locale()));
   return html`<tr>
     <th scope="row">${number(bank_Ah)} Ah</th>
     <td>${number(array_W)} W</td>
     <td>${sayPercent(chance, locale())}</td>
-    <td>${number(price)}</td>
+    ${priced ? html`<td>${number(price)}</td>` : nothing}
     <td>${mass_kg === null ? "–" : `${number(mass_kg)} kg`}</td>
     <td>
       <button

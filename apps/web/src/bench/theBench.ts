@@ -86,7 +86,11 @@ export class TheBench extends LightElement {
       .stale=${this.stale || this.faulty}
       .height_px=${apart ? 180 * answer.setups.length : 340}
       .note=${`${read.place.name}; estimate for planning`}
-      .below=${workingView("days", this.inputs(answer, read), this.sway())}
+      .below=${html`<p class="note">
+          Line: the middle sky. Grey: eight skies in ten. Square: when it goes flat under the middle sky; the rule
+          through it, eight in ten.
+        </p>
+        ${workingView("days", this.inputs(answer, read), this.sway())}`}
     ></bench-picture>`;
   }
 

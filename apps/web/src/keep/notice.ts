@@ -35,7 +35,7 @@ export const noticeSlips = (notices: readonly Notice[], dismiss: (notice: Notice
                 </button>`,
             )}
             <button type="button" class="quiet" @click=${() => dismiss(notice)}>
-              Leave it<span class="unseen">: ${notice.words}</span>
+              Close<span class="unseen">: ${notice.words}</span>
             </button>
           </div>
         </div>`,

@@ -1,4 +1,4 @@
-import { sayList, sayWh } from "@stayput/charts";
+import { sayList, sayPercent, sayWh } from "@stayput/charts";
 import type { JobInput } from "@stayput/job";
 import { html, type TemplateResult } from "lit";
 import { customElement, property } from "lit/decorators.js";
@@ -162,11 +162,14 @@ const burns = [
 /** When it runs, in words, for those who do not read the strip. */
 function whenText(uses: readonly StripUse[], { count, only, outside }: ApplianceInput): string {
   const many = typeof count === "number" && count !== 1 ? `${count} of them, ` : "";
-  const each = uses.map((use) => {
-    if (!isWindow(use)) return `${use.minutes} min at ${clockText(use.at)}`;
-    const hours = lengthOf(use) >= 24 ? "all day" : `${clockText(use.from)} to ${clockText(use.to)}`;
-    return use.duty !== undefined && use.duty < 1 ? `${hours}, on ${Math.round(use.duty * 100)} % of it` : hours;
-  });
+  const start = (use: StripUse) => (isWindow(use) ? use.from : use.at);
+  const each = uses
+    .toSorted((a, b) => start(a) - start(b))
+    .map((use) => {
+      if (!isWindow(use)) return `${use.minutes} min at ${clockText(use.at)}`;
+      const hours = lengthOf(use) >= 24 ? "all day" : `${clockText(use.from)} to ${clockText(use.to)}`;
+      return use.duty !== undefined && use.duty < 1 ? `${hours}, on ${sayPercent(use.duty, locale())} of it` : hours;
+    });
   const limits = [
     only === "driving" ? "only while driving" : only === "camped" ? "only while camped" : "",
     typeof outside?.above_C === "number" ? `only above ${outside.above_C} °C` : "",

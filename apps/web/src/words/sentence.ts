@@ -72,7 +72,7 @@ function takesText({ use_Wh_day }: SetupAnswer): string {
   if (most === undefined || !(most.Wh_day > 0)) return "Nothing draws on it yet.";
   const share = sayPercent(most.share, locale());
   const second =
-    next === undefined || next.share < 0.1 ? "" : `, then ${next.name} with ${sayPercent(next.share, locale())}`;
+    next === undefined || next.share < 0.1 ? "" : `; then, with ${sayPercent(next.share, locale())}, ${next.name}`;
   if (use_Wh_day.byLoad.length === 1) return `All of it goes to ${most.name}.`;
   const lead = most.share > 0.5 ? "Most of it goes to" : "The largest share goes to";
   return `${lead} ${most.name}: ${share} of what goes out${second}.`;

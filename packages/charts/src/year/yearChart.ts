@@ -119,7 +119,7 @@ function ground(layout: YearLayout): SVGTemplateResult {
         sayMonth(month, options.locale, width),
         month === picture.month ? "strong middle" : "label middle",
       ),
-    )}${textAt(0, 11, "days", "note")}${
+    )}${textAt(0, 11, "days, few spread wide", "note")}${
     nights === null
       ? nothing
       : svg`${ruleAt(box.left, y(nights), box.right, y(nights), "asked")}${textAt(box.left - 6, y(nights) + 4, nights === 1 ? "1 night" : `${say(nights)} nights`, "label end")}`
