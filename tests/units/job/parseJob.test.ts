@@ -196,6 +196,42 @@ describe("each kind of fault names the field, what was given and what is accepte
     ],
     ["a place of no form", (j) => (j["place"] = { name: "There", latitude: -30 }), "place", /accepted is \{ id \}, or/],
     [
+      "a place that could be several",
+      (j) => (j["place"] = { name: "There", latitude: -30 }),
+      "place",
+      /with name and latitude was given; it lacks longitude, or sky, or ghi_kWh_m2_day, tmax_C and tmin_C; accepted/,
+    ],
+    [
+      "a longitude cut short",
+      (j) => (j["place"] = { name: "There", latitude: -28, lon: 21 }),
+      "place.lon",
+      /unknown field "lon"; did you mean longitude\?/,
+    ],
+    [
+      "a latitude and a longitude cut short",
+      (j) => (j["place"] = { name: "There", lat: -28, lon: 21 }),
+      "place.lat",
+      /unknown field "lat"; did you mean latitude\?/,
+    ],
+    [
+      "a field that no form of place has",
+      (j) => (j["place"] = { name: "There", latitude: -28, spot: 21 }),
+      "place.spot",
+      /unknown field "spot"; known here: id, name, latitude, longitude/,
+    ],
+    [
+      "a sky beside a longitude",
+      (j) => (j["place"] = { name: "There", latitude: 52, longitude: 3, sky: "dull" }),
+      "place.longitude",
+      /"longitude" does not go with name, latitude and sky; accepted is \{ id \}, or/,
+    ],
+    [
+      "a use that is both a window and a moment",
+      (j) => (load(j, "fan")["use"] = [{ from: 1, to: 2, at: 3, minutes: 4 }]),
+      "loads[4].use[0]",
+      /an object with from, to, at and minutes was given; accepted is/,
+    ],
+    [
       "a sky that is none",
       (j) => (j["place"] = { name: "There", latitude: -30, sky: "sunny" }),
       "place.sky",

@@ -6,6 +6,7 @@ const withoutUnit = (name: string): string => bare(name.replace(/_[^_]*(_day|_pe
 function distance(typed: string, name: string): number {
   if (bare(typed) === bare(name)) return 0;
   if (withoutUnit(typed) === withoutUnit(name) || bare(typed) === withoutUnit(name)) return 0.5;
+  if (bare(typed).length >= 3 && bare(name).startsWith(bare(typed))) return 1; // cut short, as "lon" of longitude
   return leven(bare(typed), bare(name));
 }
 
