@@ -6,6 +6,16 @@ import { changed, demo, faultsOf, type Loose } from "./helpers.ts";
 const load = (job: Loose, id: string): Loose => job["loads"].find((each: Loose) => each["id"] === id);
 const bank = (job: Loose): Loose => job["setups"][0].bank;
 
+const whole = (part: Loose): Loose => ({
+  name: "X",
+  latitude: -30,
+  ghi_kWh_m2_day: Array(12).fill(5),
+  tmax_C: Array(12).fill(30),
+  tmin_C: Array(12).fill(10),
+  ...part,
+});
+const months = (path: string): string[] => Array.from({ length: 12 }, (_, i) => `${path}[${i}]`);
+
 describe("a job that is as it must be", () => {
   it("has every omitted field filled in", () => {
     const read = parseJobText(demo("family-caravan"));
@@ -275,14 +285,6 @@ describe("each kind of fault names the field, what was given and what is accepte
     ["too deep", (j) => (j["place"] = deep(30)), "place.a.a.a.a.a.a.a.a.a.a.a.a.a.a.a.a", /at most 16 levels/],
     ["too many in a list", (j) => (j["loads"] = Array(5000).fill(0)), "loads", /a list of 5000 was given/],
   ];
-  const whole = (part: Loose): Loose => ({
-    name: "X",
-    latitude: -30,
-    ghi_kWh_m2_day: Array(12).fill(5),
-    tmax_C: Array(12).fill(30),
-    tmin_C: Array(12).fill(10),
-    ...part,
-  });
   const deep = (levels: number): Loose => (levels === 0 ? {} : { a: deep(levels - 1) });
 
   it.each(cases)("%s", (_, change, path, says) => {
@@ -341,8 +343,52 @@ describe("several faults", () => {
     expect(faults.map(({ path }) => path)).toEqual(["loads"]);
   });
 
+  it.each<[string, (job: Loose) => void, string[]]>([
+    ["a compressor's watts", (j) => (load(j, "fridge")["compressor_W"] = -1), ["loads[0].compressor_W"]],
+    ["an ambient", (j) => (load(j, "fridge")["inside_C"] = 1e9), ["loads[0].inside_C"]],
+    [
+      "a bank's nominal volts",
+      (j) => Object.assign(bank(j), { nominal_V: -1, cutOff_V: 11, absorption_V: 14 }),
+      ["setups[0].bank.nominal_V"],
+    ],
+    [
+      "an inverter's rating",
+      (j) => (j["setups"][0].inverter = { rated_W: -1, surge_W: 60, idle_W: 14, peakEfficiency: 0.9 }),
+      ["setups[0].inverter.rated_W"],
+    ],
+    [
+      "a point of a curve",
+      (j) =>
+        (bank(j)["restedVolts"] = [
+          { share: 1e9, volts: 12 },
+          { share: 1, volts: 13 },
+        ]),
+      ["setups[0].bank.restedVolts[0].share"],
+    ],
+    [
+      "a source's volts",
+      (j) => (j["setups"][0].feed.source = { volts: 1, low_V: 12 }),
+      ["setups[0].feed.source.volts"],
+    ],
+    ["an hour of leaving", (j) => (j["trip"].drives.departs = 1e9), ["trip.drives.departs"]],
+    ["the loads", (j) => (j["loads"] = 7), ["loads"]],
+    ["a month's maximum", (j) => (j["place"] = whole({ tmax_C: Array(12).fill(-90) })), months("place.tmax_C")],
+  ])("are not worked out from what is refused itself: %s", (_, change, paths) => {
+    expect(faultsOf(change).map(({ path }) => path)).toEqual(paths);
+  });
+
+  it.each<[string, (job: Loose) => void]>([
+    ["setups[0].bank.cutOff_V", (j) => (bank(j)["cutOff_V"] = 50)],
+    ["setups[0].bank.absorption_V", (j) => (bank(j)["absorption_V"] = 50)],
+    ["setups[0].inverter.peakEfficiency", (j) => (j["setups"][0].inverter = { rated_W: 500, peakEfficiency: 2 })],
+    ["setups[0].feed.source.low_V", (j) => (j["setups"][0].feed.source.low_V = 99)],
+    ["trip.drives.hours", (j) => (j["trip"].drives.hours = 99)],
+  ])("do not blame %s twice", (path, change) => {
+    expect(faultsOf(change).map((fault) => fault.path)).toEqual([path]);
+  });
+
   it("are counted past 500", () => {
-    const faults = faultsOf((job) => (job["loads"] = Array(900).fill({ id: "x" })));
+    const faults = faultsOf((job) => (job["loads"] = Array(300).fill({ id: "x", kind: "appliance" })));
     expect(faults.at(-1)!.message).toMatch(/^and \d+ more faults$/);
   });
 });

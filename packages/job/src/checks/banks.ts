@@ -26,7 +26,8 @@ function volts(bank: Part): Found[] {
     const [least, most] = per12V[key].map((each) => crumbless((each * nominal_V) / 12)) as [number, number];
     const value = num(fields, key);
     if (!(value < least || value > most)) return [];
-    return [{ keys: [...keys, key], given: `${value}`, accepted: `${least} to ${most} V for a ${nominal_V} V bank` }];
+    const accepted = `${least} to ${most} V for a ${nominal_V} V bank`;
+    return [{ keys: [...keys, key], given: `${value}`, accepted, restsOn: [[...keys, "nominal_V"]] }];
   });
 }
 
@@ -37,12 +38,12 @@ function curve({ keys, fields }: Part): Found[] {
     const falls = num(point, "share") <= num(before, "share") || num(point, "volts") < num(before, "volts");
     if (!falls) return [];
     const given = `share ${num(point, "share")}, ${num(point, "volts")} V`;
-    return [
-      {
-        keys: [...keys, "restedVolts", i + 1],
-        given,
-        accepted: "a larger share and no fewer volts than the point before",
-      },
-    ];
+    const here = [...keys, "restedVolts"];
+    const restsOn = [i, i + 1].flatMap((n) => [
+      [...here, n, "share"],
+      [...here, n, "volts"],
+    ]);
+    const accepted = "a larger share and no fewer volts than the point before";
+    return [{ keys: [...here, i + 1], given, accepted, restsOn }];
   });
 }

@@ -29,15 +29,31 @@ function setupFaults(job: unknown, setup: Part, jobLoads: readonly string[]): Fo
   const added = parts(job, ...setup.keys, "loads", "add");
   const kept = jobLoads.filter((id) => !dropped.includes(id));
   const here = [...kept, ...idsOf(added)];
-  const known = Array.isArray(at(job, ["loads"])); // else that is the fault, and not each load that it lacks
-  const drops = !known
-    ? []
-    : dropped.flatMap((id, i) => missing([...setup.keys, "loads", "drop", i], id, jobLoads, "the job"));
+  const own: Known = { ids: jobLoads, where: "the job", restsOn: idsUnder(job, ["loads"]) };
+  const after: Known = {
+    ids: here,
+    where: "this setup",
+    restsOn: [...own.restsOn, [...setup.keys, "loads", "drop"], ...idsUnder(job, [...setup.keys, "loads", "add"])],
+  };
+  const drops = dropped.flatMap((id, i) => missing([...setup.keys, "loads", "drop", i], id, own));
   const runs = parts(job, ...setup.keys, "runs").flatMap((run) =>
-    "load" in run.fields ? missing([...run.keys, "load"], run.fields["load"], here, "this setup") : [],
+    "load" in run.fields ? missing([...run.keys, "load"], run.fields["load"], after) : [],
   );
   return [...twice(added, kept, "this setup's loads"), ...drops, ...runs];
 }
+
+/** The loads that a reference may name, and the fields that decide which those are. */
+interface Known {
+  readonly ids: readonly string[];
+  readonly where: string;
+  readonly restsOn: readonly Keys[];
+}
+
+/** A list of loads and the id of each. */
+const idsUnder = (job: unknown, keys: Keys): Keys[] => [
+  keys,
+  ...parts(job, ...keys).map((load) => [...load.keys, "id"]),
+];
 
 function twice(list: readonly Part[], taken: readonly string[], where: string): Found[] {
   const seen = new Set(taken);
@@ -60,13 +76,13 @@ function twice(list: readonly Part[], taken: readonly string[], where: string): 
   });
 }
 
-function missing(keys: Keys, id: unknown, known: readonly string[], where: string): Found[] {
-  if (typeof id !== "string" || known.includes(id)) return [];
-  const near = nearName(id, known);
+function missing(keys: Keys, id: unknown, { ids, where, restsOn }: Known): Found[] {
+  if (typeof id !== "string" || ids.includes(id)) return [];
+  const near = nearName(id, ids);
   const hint =
-    near === null ? `its loads are ${known.slice(0, 12).join(", ") || "none"}` : `did you mean ${oneLine(near)}?`;
+    near === null ? `its loads are ${ids.slice(0, 12).join(", ") || "none"}` : `did you mean ${oneLine(near)}?`;
   const says = `${where} has no load ${oneLine(id)}; ${hint}`;
-  return [{ keys, given: show(id), accepted: `the id of a load of ${where}`, says }];
+  return [{ keys, given: show(id), accepted: `the id of a load of ${where}`, says, restsOn }];
 }
 
 const reserved = ({ keys }: Part): Found => ({

@@ -23,7 +23,14 @@ function applianceFaults(job: unknown, { keys, fields }: Part): Found[] {
     ...parts(job, ...keys, "use").flatMap(emptyWindow),
     ...(idle ? [{ keys: [...keys, "outside"], given: "neither", accepted: "above_C or below_C, or both" }] : []),
     ...(never
-      ? [{ keys: [...keys, "outside", "above_C"], given: `${above_C}`, accepted: `under below_C, ${below_C}` }]
+      ? [
+          {
+            keys: [...keys, "outside", "above_C"],
+            given: `${above_C}`,
+            accepted: `under below_C, ${below_C}`,
+            restsOn: [[...keys, "outside", "below_C"]],
+          },
+        ]
       : []),
     ...lessThan(keys, fields, "surge_W", "watts", "at least the running watts"),
   ];
@@ -36,7 +43,14 @@ function compressorFaults({ keys, fields }: Part): Found[] {
   const tooCool = !(ratedAt_C - inside_C >= 5) && !Number.isNaN(ratedAt_C - inside_C);
   return [
     ...(tooCool
-      ? [{ keys: [...keys, "ratedAt_C"], given: `${ratedAt_C}`, accepted: `at least 5 °C above inside_C, ${inside_C}` }]
+      ? [
+          {
+            keys: [...keys, "ratedAt_C"],
+            given: `${ratedAt_C}`,
+            accepted: `at least 5 °C above inside_C, ${inside_C}`,
+            restsOn: [[...keys, "inside_C"]],
+          },
+        ]
       : []),
     ...(num(fields, "rated_Wh_day") > most
       ? [
@@ -44,6 +58,7 @@ function compressorFaults({ keys, fields }: Part): Found[] {
             keys: [...keys, "rated_Wh_day"],
             given: `${num(fields, "rated_Wh_day")}`,
             accepted: `at most ${most} Wh a day, the compressor running without a stop`,
+            restsOn: [[...keys, "compressor_W"]],
           },
         ]
       : []),
@@ -68,5 +83,12 @@ export function lessThan(
   accepted: string,
 ): Found[] {
   if (!(num(fields, key) < num(fields, least))) return [];
-  return [{ keys: [...keys, key], given: `${num(fields, key)}`, accepted: `${accepted}, ${num(fields, least)}` }];
+  return [
+    {
+      keys: [...keys, key],
+      given: `${num(fields, key)}`,
+      accepted: `${accepted}, ${num(fields, least)}`,
+      restsOn: [[...keys, least]],
+    },
+  ];
 }

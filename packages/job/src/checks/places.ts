@@ -22,6 +22,7 @@ function crossed({ keys, fields }: Part): Found[] {
   return asList(tmin_C).flatMap((low, i) => {
     const high = tmax[i];
     if (typeof low !== "number" || typeof high !== "number" || !(low > high)) return [];
-    return [{ keys: [...keys, "tmin_C", i], given: `${low}`, accepted: `at most that month's maximum, ${high} °C` }];
+    const accepted = `at most that month's maximum, ${high} °C`;
+    return [{ keys: [...keys, "tmin_C", i], given: `${low}`, accepted, restsOn: [[...keys, "tmax_C", i]] }];
   });
 }

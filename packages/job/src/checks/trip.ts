@@ -8,7 +8,7 @@ export function emptyWindow({ keys, fields }: Part): Found[] {
   const from = num(fields, "from");
   if (!(from === num(fields, "to") || (from === 24 && num(fields, "to") === 0))) return [];
   const accepted = "an hour other than `from`; all day is 0 to 24";
-  return [{ keys: [...keys, "to"], given: String(fields["to"]), accepted }];
+  return [{ keys: [...keys, "to"], given: String(fields["to"]), accepted, restsOn: [[...keys, "from"]] }];
 }
 
 /** Shade windows have a length, and a drive ends on the day it begins. */
@@ -20,9 +20,8 @@ export function tripFaults(job: unknown): Found[] {
 function pastMidnight({ keys, fields }: Part): Found[] {
   const hours = num(fields, "hours");
   const departs = "departs" in fields ? num(fields, "departs") : tripDefaults.departs;
-  if (!(departs >= 0 && departs <= 24)) return []; // a fault of its own
   const most = crumbless(24 - departs);
   if (!(hours > most)) return [];
   const accepted = `at most ${most} h when leaving at ${departs}: a drive ends by midnight`;
-  return [{ keys: [...keys, "hours"], given: `${hours}`, accepted }];
+  return [{ keys: [...keys, "hours"], given: `${hours}`, accepted, restsOn: [[...keys, "departs"]] }];
 }

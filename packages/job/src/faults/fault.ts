@@ -21,4 +21,6 @@ export interface Found {
   readonly accepted: string;
   /** said instead of "given …; accepted …" where that reads better */
   readonly says?: string;
+  /** other fields that the fault is worked out from: where one of them is at fault itself, this says nothing sound */
+  readonly restsOn?: readonly Keys[];
 }
