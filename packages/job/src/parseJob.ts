@@ -7,6 +7,7 @@ import { sound } from "./faults/sound.ts";
 import { guard } from "./faults/guard.ts";
 import { jobSchema, type Job } from "./schema/job.ts";
 import { migrate } from "./versions/migrate.ts";
+import { asTyped } from "./words/asTyped.ts";
 import { readWords, type WordsReader } from "./words/readWords.ts";
 
 /** A job that is valid, every default filled in. */
@@ -56,7 +57,7 @@ export function parseJob(value: unknown, options: ParseOptions = {}): ParsedJob 
   const found = [...refused, ...sound(crossFaults(read.value, options.nearestPlaces), refused)];
   if (found.length > 0 || !parsed.success) {
     const needsWords = options.words === undefined && read.faults.length > 0;
-    return { ...refuse(found, read.value), ...(needsWords ? { needsWords } : {}) };
+    return { ...refuse(asTyped(found, read.said), read.value), ...(needsWords ? { needsWords } : {}) };
   }
   return { ok: true, job: parsed.data, notes: read.notes };
 }

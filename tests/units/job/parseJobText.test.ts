@@ -95,7 +95,7 @@ describe("values in words", () => {
       { words },
     );
     expect(!read.ok && read.faults.map(({ message }) => message)).toEqual([
-      "loads[1].watts: -36 was given; accepted is a number from 0 to 20000 (W)",
+      'loads[1].watts: "-3 A" (-36) was given; accepted is a number from 0 to 20000 (W)',
     ]);
     const other = parseJobText(
       changed((job) => (job["loads"][1].watts = "3 kg")),
@@ -104,6 +104,25 @@ describe("values in words", () => {
     expect(!other.ok && other.faults[0]!.message).toMatch(
       /"3 kg" was given; accepted is a running draw in watts or amps/,
     );
+  });
+});
+
+describe("a value in words that is refused", () => {
+  it.each<[string, (job: Loose) => void, string]>([
+    ["a time", (j) => (j["trip"].drives.hours = "5 min"), '"5 min" (0.08333) was given; accepted is a number from 0.1'],
+    ["watts", (j) => (j["loads"][1].watts = "-3 W"), '"-3 W" was given; accepted is a number from 0'],
+    ["a share", (j) => (j["setups"][0].bank.condition = "101 %"), '"101 %" (1.01) was given'],
+    ["a temperature", (j) => (j["loads"][0].inside_C = "100 F"), '"100 F" (37.78) was given'],
+    [
+      "by another field",
+      (j) => (j["setups"][0].feed.source.low_V = "15 V"),
+      '"15 V" was given; accepted is at most volts',
+    ],
+  ])("is told as it was typed: %s", (_, change, says) => {
+    const read = parseJobText(changed(change), { words });
+    expect(!read.ok && read.faults.map(({ message }) => message.replace(/^\S+: /, ""))).toEqual([
+      expect.stringContaining(says),
+    ]);
   });
 });
 

@@ -17,6 +17,15 @@ export interface ReadWords {
   readonly value: unknown;
   readonly faults: readonly Found[];
   readonly notes: readonly string[];
+  /** what was typed and what it came to, of every value that was read from words */
+  readonly said: readonly Said[];
+}
+
+/** A value that was typed in words. */
+export interface Said {
+  readonly keys: Keys;
+  readonly text: string;
+  readonly value: number;
 }
 
 type Schema = z.core.$ZodType;
@@ -28,6 +37,7 @@ type Schema = z.core.$ZodType;
 export function readWords(schema: Schema, value: unknown, reader: WordsReader | undefined): ReadWords {
   const faults: Found[] = [];
   const notes: string[] = [];
+  const said: Said[] = [];
   const leaf = (text: string, dimension: Dimension, keys: Keys): unknown => {
     const read = reader?.(text, dimension, contextAt(value, keys)) ?? unread;
     if (!read.ok) {
@@ -35,9 +45,10 @@ export function readWords(schema: Schema, value: unknown, reader: WordsReader | 
       return text;
     }
     if (read.assumption !== undefined) notes.push(`${pathText(keys)}: ${read.assumption}`);
+    said.push({ keys, text, value: read.value });
     return read.value;
   };
-  return { value: walk([schema], value, [], leaf), faults, notes };
+  return { value: walk([schema], value, [], leaf), faults, notes, said };
 }
 
 const unread: WordsResult = { ok: false, given: "", accepted: "a plain number in the field's own unit" };
