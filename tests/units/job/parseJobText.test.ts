@@ -23,6 +23,16 @@ describe("text that is not JSON", () => {
     expect(only("{'a': 1}")).toMatch(/line 1, column 2/);
     expect(only('{"a": NaN}')).toMatch(/line 1, column 7/);
   });
+  it("with more after its end says so there, and not that it is cut off", () => {
+    const second = /line 2, column 1: a second value begins here; a file holds one job$/;
+    expect(only('{ "a": 1 }\n{ "a": 2 }')).toMatch(second);
+    expect(only('{ "a": 1 }\n"b"')).toMatch(second);
+    expect(only('{ "a": 1 }}')).toMatch(/line 1, column 11: the job has ended before this "}"$/);
+  });
+  it("with a quote left open says where, or that it is cut off", () => {
+    expect(only('{ "a": "x,\n  "b": 1 }')).toMatch(/line 1, column 8: the text that begins here has no closing quote/);
+    expect(only('{ "a": "x')).toMatch(/ends too early/);
+  });
   it("that is empty, or only space, says so", () => {
     expect(only("")).toBe("the text is empty");
     expect(only(" \n\t")).toBe("the text is empty");

@@ -24,12 +24,23 @@ export function brokenAt(text: string): Fault | null {
 }
 
 function reason(text: string, error: ParseError | undefined): string {
-  const name = error === undefined ? "" : printParseErrorCode(error.error).replace(/([a-z])([A-Z])/g, "$1 $2");
-  if (error === undefined || name.includes("End Of") || error.offset >= text.trimEnd().length) {
-    return "the text ends too early; it looks cut off";
-  }
-  return `${name.toLowerCase()} at ${oneLine(text.slice(error.offset, error.offset + 20))}`;
+  if (error === undefined) return cutOff;
+  const name = printParseErrorCode(error.error);
+  if (name === "EndOfFileExpected") return surplus(text.charAt(error.offset));
+  const unended = name.startsWith("UnexpectedEnd");
+  const reached = error.offset + (unended ? error.length : 0);
+  if (reached >= text.trimEnd().length) return cutOff;
+  if (name === "UnexpectedEndOfString") return "the text that begins here has no closing quote on its line";
+  return `${name.replace(/([a-z])([A-Z])/g, "$1 $2").toLowerCase()} at ${oneLine(text.slice(error.offset, error.offset + 20))}`;
 }
+
+const cutOff = "the text ends too early; it looks cut off";
+
+/** What stands after the one value that there is to be. */
+const surplus = (first: string): string =>
+  /[}\],:]/.test(first)
+    ? `the job has ended before this ${oneLine(first)}`
+    : "a second value begins here; a file holds one job";
 
 function at(text: string, offset: number, what: string): Fault {
   const { line, column } = placeOf(text, offset);
