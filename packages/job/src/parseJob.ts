@@ -3,6 +3,7 @@ import type { Fault, Found, Keys } from "./faults/fault.ts";
 import { finish } from "./faults/finish.ts";
 import type { NearestPlaces } from "./faults/noSuchPlace.ts";
 import { fromIssues } from "./faults/fromIssues.ts";
+import { orNull } from "./faults/orNull.ts";
 import { sound } from "./faults/sound.ts";
 import { guard } from "./faults/guard.ts";
 import { jobSchema, type Job } from "./schema/job.ts";
@@ -53,7 +54,7 @@ export function parseJob(value: unknown, options: ParseOptions = {}): ParsedJob 
   if (!current.ok) return refuse([current.fault], value);
   const read = readWords(jobSchema, current.value, options.words);
   const parsed = jobSchema.safeParse(read.value);
-  const refused = [...read.faults, ...shapeFaults(parsed.error?.issues ?? [], read)];
+  const refused = orNull([...read.faults, ...shapeFaults(parsed.error?.issues ?? [], read)], jobSchema);
   const found = [...refused, ...sound(crossFaults(read.value, options.nearestPlaces), refused)];
   if (found.length > 0 || !parsed.success) {
     const needsWords = options.words === undefined && read.faults.length > 0;

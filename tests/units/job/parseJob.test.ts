@@ -295,6 +295,19 @@ describe("each kind of fault names the field, what was given and what is accepte
     expect(fault!.message).not.toMatch(/[\u0000-\u001f]/);
   });
 
+  it.each<[string, (job: Loose) => void, string]>([
+    ["a share", (j) => (bank(j)["reserve"] = -1), "a number from 0 to 0.95 (share), or null"],
+    ["volts", (j) => (bank(j)["cutOff_V"] = []), "a number from 9 to 27 (V), or null"],
+    ["a start", (j) => (load(j, "fan")["surge_W"] = 1e9), "a number from 0 to 60000 (W), or null"],
+    ["nights", (j) => (j["sizing"] = { nights: "x" }), "a whole number from 1 to 60, or null"],
+    ["drives", (j) => (j["trip"].drives = "x"), "an object: { everyNights, hours, departs }, or null"],
+    ["a feed", (j) => (j["setups"][0].feed = 7), "an object with a `kind`, or null"],
+    ["a currency", (j) => (j["currency"] = "x"), 'three capital letters, such as "ZAR", or null'],
+    ["what takes no null", (j) => (j["trip"].nights = null), "a whole number from 1 to 60"],
+  ])("says that null is accepted where it is: %s", (_, change, accepted) => {
+    expect(faultsOf(change).map((fault) => fault.accepted)).toEqual([accepted]);
+  });
+
   it("numbers that JSON has not are refused from a value", () => {
     for (const bad of [NaN, Infinity, -Infinity]) {
       const job = JSON.parse(demo("family-caravan")) as Loose;

@@ -3,6 +3,7 @@ import type { Found, Keys } from "../faults/fault.ts";
 import { pathText } from "../faults/pathText.ts";
 import { show } from "../faults/show.ts";
 import { quantities, type Dimension } from "../schema/leaf.ts";
+import { unwrapped } from "../schema/schemasAt.ts";
 import { contextAt, type WordsContext } from "./context.ts";
 
 /** A quantity read from words in the unit of its dimension; or what was given and what is accepted. */
@@ -56,7 +57,7 @@ const unread: WordsResult = { ok: false, given: "", accepted: "a plain number in
 type Leaf = (text: string, dimension: Dimension, keys: Keys) => unknown;
 
 function walk(schemas: readonly Schema[], value: unknown, keys: Keys, leaf: Leaf): unknown {
-  const here = schemas.flatMap(unwrap);
+  const here = schemas.flatMap(unwrapped);
   if (typeof value === "string") return readText(here, value, keys, leaf);
   if (Array.isArray(value)) {
     const elements = here.flatMap((schema) => (schema instanceof z.ZodArray ? [schema.element] : []));
@@ -72,23 +73,6 @@ function walk(schemas: readonly Schema[], value: unknown, keys: Keys, leaf: Leaf
       return [key, next.length === 0 ? entry : walk(next, entry, [...keys, key], leaf)];
     }),
   );
-}
-
-const unwrapped = new WeakMap<Schema, Schema[]>();
-
-/** The schemas inside optional, nullable, default and union, which say nothing of the value itself. */
-function unwrap(schema: Schema): Schema[] {
-  const known = unwrapped.get(schema) ?? inside(schema);
-  unwrapped.set(schema, known);
-  return known;
-}
-
-function inside(schema: Schema): Schema[] {
-  if (schema instanceof z.ZodUnion) return schema.options.flatMap((option) => unwrap(option));
-  if (schema instanceof z.ZodOptional || schema instanceof z.ZodNullable || schema instanceof z.ZodDefault) {
-    return unwrap(schema.unwrap());
-  }
-  return [schema];
 }
 
 function readText(here: readonly Schema[], text: string, keys: Keys, leaf: Leaf): unknown {
