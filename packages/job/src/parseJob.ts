@@ -48,7 +48,7 @@ export function parseJob(value: unknown, options: ParseOptions = {}): ParsedJob 
     ok: false,
     faults: finish(found, root, options.lineOf),
   });
-  const unsafe = guard(value);
+  const unsafe = guard(value, jobSchema);
   if (unsafe.length > 0) return refuse(unsafe, value);
   const current = migrate(value);
   if (!current.ok) return refuse([current.fault], value);
