@@ -130,6 +130,22 @@ describe("resolve", () => {
     expect(!lost.ok && lost.faults[0]!.path).toBe("match[0].place.id");
   });
 
+  it("takes 29 February as the 28th, as the simulation does, and says so", async () => {
+    const leap = await resolved((job) => (job["trip"].arrive = "02-29"));
+    expect(leap.study.trip).toMatchObject({ month: 2, day: 28 });
+    expect(leap.notes).toContain("29 February is taken as 28 February, since the year of the model has 365 days.");
+    const seen = await resolved((job) => (job["match"][0].arrived = "02-29"));
+    expect(seen.match[0]).toMatchObject({ month: 2, day: 28 });
+    expect(seen.notes.join()).toMatch(/29 February/);
+    const plain = await resolved((job) => (job["trip"].arrive = "02-28"));
+    expect(plain.notes.join()).not.toMatch(/29 February/);
+    const moved = await resolve(
+      jobWith((job) => (job["trip"].arrive = "01-31")),
+      { month: 2 },
+    );
+    expect(moved.ok && moved.study.trip).toMatchObject({ month: 2, day: 28 });
+  });
+
   it("does the same without waiting once climates are found", async () => {
     const job = jobWith();
     const climates = await findClimates(job);

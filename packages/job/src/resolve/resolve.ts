@@ -4,7 +4,7 @@ import { finish } from "../faults/finish.ts";
 import { noSuchPlace } from "../faults/noSuchPlace.ts";
 import type { Job } from "../schema/job.ts";
 import { findClimate, type ClimateFound, type NoSuchPlace, type PlaceFound } from "./climate.ts";
-import { arrival } from "./month.ts";
+import { arrival, isLeapDay, leapNote } from "./month.ts";
 import { resolveSetup } from "./setup.ts";
 
 /** A job ready to be simulated. */
@@ -84,6 +84,7 @@ export function resolveWith(job: Job, climates: JobClimates, options: ResolveOpt
     resolveSetup(setup, job.loads, climate.latitude_deg, (text) => notes.add(`${setup.name}: ${text}.`)),
   );
   for (const text of tripNotes(job)) notes.add(text);
+  if (arrivals(job, options.month).some(isLeapDay)) notes.add(leapNote);
   const match = job.match.map((seen, i): ResolvedObservation => ({
     flatOnMorning: seen.flatOnMorning,
     ...arrival(seen.arrived ?? job.trip.arrive),
@@ -97,6 +98,12 @@ function resolveTrip({ trip }: Job, month: number | undefined): Trip {
   const { arrive, ...rest } = trip;
   return { ...rest, ...arrival(arrive, month) };
 }
+
+/** The days of arrival that a job names and that are kept: the trip's not where another month is asked. */
+const arrivals = ({ trip, match }: Job, month: number | undefined): string[] => [
+  ...(month === undefined ? [trip.arrive] : []),
+  ...match.map(({ arrived }) => arrived ?? trip.arrive),
+];
 
 /** What the trip offers and a setup cannot take. */
 function tripNotes({ trip, setups }: Job): string[] {

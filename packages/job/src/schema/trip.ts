@@ -22,7 +22,7 @@ export const mainsStops = fields("Nights on mains", {
 });
 
 export const trip = fields("The trip", {
-  arrive: monthDay('Day of arrival at camp, "MM-DD"; arrival is at 15:00'),
+  arrive: monthDay('Day of arrival at camp, "MM-DD", 29 February taken as the 28th; arrival is at 15:00'),
   nights: whole("Nights to last", 1, 60),
   startCharge: quantity("State of charge on arrival", "share", 0, 1).default(tripDefaults.startCharge),
   bayOffset_C: quantity("How much warmer the fridge bay is than outside", "difference_K", 0, 25).default(
