@@ -26,17 +26,20 @@ export function pieceLimit_A(piece: PathPiece): number | null {
   return piece.kind === "plug" ? piece.limit_A : null;
 }
 
+/** A figure to a hundredth: lengths in feet and gauges come as long fractions. */
+const short = (value: number): number => Math.round(value * 100) / 100;
+
 /** How a piece is named to a person. */
 export function pieceName(piece: PathPiece): string {
   if (piece.name) return piece.name;
   switch (piece.kind) {
     case "fuse":
-      return `${piece.rated_A} A fuse`;
+      return `${short(piece.rated_A)} A fuse`;
     case "plug":
-      return `${piece.limit_A} A plug`;
+      return `${short(piece.limit_A)} A plug`;
     case "cable":
-      return `${piece.length_m} m of ${piece.area_mm2} mm²`;
+      return `${short(piece.length_m)} m of ${short(piece.area_mm2)} mm²`;
     case "load":
-      return `${piece.amps} A load`;
+      return `${short(piece.amps)} A load`;
   }
 }
