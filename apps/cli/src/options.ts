@@ -64,15 +64,15 @@ export function readOptions(given: Given): Options {
     month: whole("month", 1, 12),
     seed: whole("seed", 0, 2 ** 32 - 1) ?? 1,
     draws: whole("draws", 1, 5000),
-    skies: text("skies"),
+    skies: fileName("skies", text("skies")),
     nights: whole("nights", 1, 60),
     chance: readChance(text("chance")),
     months: readMonths(text("months")),
     chemistry: readChemistries(text("chemistry")),
     limit: whole("limit", 1, 1000) ?? 10,
-    out: text("out"),
+    out: fileName("out", text("out")),
     replace: given["replace"] === true,
-    logo: text("logo"),
+    logo: fileName("logo", text("logo")),
     date: readDate(text("date")),
     locale: readLocale(text("locale")),
   };
@@ -83,6 +83,12 @@ function wholeNumber(name: OptionName, given: string | null, least: number, most
   const value = /^\d{1,10}$/.test(given) ? Number(given) : NaN;
   if (value >= least && value <= most) return value;
   throw misread(name, given, `a whole number from ${least} to ${most}`);
+}
+
+/** An empty name is what a shell makes of a variable that is not set. */
+function fileName(name: OptionName, given: string | null): string | null {
+  if (given === "") throw misread(name, given, "the name of a file");
+  return given;
 }
 
 const misread = (name: OptionName, given: string, accepted: string): Misuse =>

@@ -104,6 +104,11 @@ describe("explain --skies", { timeout: 60_000 }, () => {
     for (const { days } of answer.setups) expect(days.drawn.p50).toBeCloseTo(days.dark ?? NaN, 9);
   });
 
+  it("takes spaces beside the commas", async () => {
+    const path = await skies("spaced.csv", [["0, 1 ,0,1, 0.5 "], [" 0 , 1,0 ,1,0 "]]);
+    expect((await stayput(["explain", file, "--json", "--skies", path])).code).toBe(0);
+  });
+
   it("looks no further than a short file goes", async () => {
     const { code, out } = await stayput([
       "explain",
@@ -134,6 +139,9 @@ describe("explain --skies", { timeout: 60_000 }, () => {
     ["too few days", [days(4, 0.5)], "4 days were given; the trip needs 5, the day of arrival included"],
     ["rows of unlike length", [days(6, 0.5), days(5, 0.5)], ":2: 5 days were given; the first sky has 6"],
     ["no rows", [], "0 rows were given"],
+    ["semicolons", [["0.5;0.5;0.5;0.5;0.5"]], ":1: semicolons, tabs or spaces part the days; accepted is a comma"],
+    ["decimal commas", [["a;b;c"], ["0,5;0,5;0,5;0,5;1"]], ":2: semicolons, tabs or spaces part the days"],
+    ["tabs", [["0.5\t0.5\t0.5\t0.5\t0.5"]], ":1: semicolons, tabs or spaces part the days"],
   ])("refuses %s", async (what, rows, message) => {
     const path = await skies(`${what.replaceAll(" ", "-")}.csv`, rows);
     const { code, out, err } = await stayput(["explain", file, "--skies", path]);

@@ -97,6 +97,8 @@ describe("handout", { timeout: 60_000 }, () => {
     ["a day that is none", ["--date", "2026-02-30"], '--date: "2026-02-30" was given; accepted is a day as YYYY-MM-DD'],
     ["a tag that is none", ["--locale", "!!"], '--locale: "!!" was given; accepted is a language tag'],
     ["a logo that is not there", ["--logo", "/nowhere/logo.png"], "there is no such file"],
+    ["no name to write to", ["--out", ""], '--out: "" was given; accepted is the name of a file'],
+    ["no name of a logo", ["--logo", ""], '--logo: "" was given; accepted is the name of a file'],
     ["a directory", ["--out", tmpdir()], "it is a directory; a file is needed"],
     ["a directory that is not there", ["--out", "/nowhere/at/all.html"], "there is no such directory"],
     ["a directory to write to", ["--out", "/", "--replace"], "it is a directory"],

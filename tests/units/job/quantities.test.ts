@@ -37,6 +37,8 @@ describe("parseQuantity", () => {
     ["6 pm", "clock_h", 18],
     ["9.30am", "clock_h", 9.5],
     ["noon", "clock_h", 12],
+    ["18.5 h", "clock_h", 18.5],
+    ["9.25h", "clock_h", 9.25],
     ["12 am", "clock_h", 0],
     ["12:15 pm", "clock_h", 12.25],
     ["60 %", "share", 0.6],
@@ -81,7 +83,10 @@ describe("parseQuantity", () => {
 
   it.each<[string, Dimension, RegExp]>([
     ["1,200 W", "power_W", /two ways/],
-    ["1.200,5 W", "power_W", /two ways|watts or amps/],
+    ["1.200,5 W", "power_W", /^a number written 1200 or 1.2, with one point or comma at most$/],
+    ["1,200.5 W", "power_W", /with one point or comma at most$/],
+    ["midnight", "clock_h", /hour of the clock.*midnight is 0 or 24/],
+    ["24.5 h", "clock_h", /hour of the clock/],
     ["6 mm", "area_mm2", /"6 mm2", "10 AWG"/],
     ["3 A", "energy_Wh_day", /energy in a day/],
     ["60 Wh/day", "power_W", /running draw/],

@@ -12,7 +12,10 @@ export const MOST_SKIES = 5000;
  * @throws Refusal with every fault, by line and column
  */
 export function readSkies(file: string, text: string, days: number): number[][] {
-  const lines = text.split(/\r?\n/u).map((row, i) => ({ line: i + 1, cells: row.split(",") }));
+  const texts = text.split(/\r?\n/u);
+  const parted = texts.findIndex(otherwiseParted);
+  if (parted >= 0) throw new Refusal(file, [wrongSign(parted + 1)]);
+  const lines = texts.map((row, i) => ({ line: i + 1, cells: row.split(",") }));
   const rows = lines.filter(({ cells }) => cells.some((cell) => cell.trim() !== ""));
   const [first] = rows;
   const data = first?.cells.every((cell) => Number.isNaN(numberOf(cell))) === true ? rows.slice(1) : rows;
@@ -37,6 +40,19 @@ interface Row {
 
 /** NaN for anything but a plain number; an empty cell is not 0. */
 const numberOf = (cell: string): number => (cell.trim() === "" ? NaN : Number(cell));
+
+/** A row of numbers with semicolons, tabs or spaces between, as spreadsheets write it where the comma is a decimal sign. */
+function otherwiseParted(row: string): boolean {
+  const cells = row.split(/[;\s]/u).filter((cell) => cell !== "");
+  return (
+    cells.length > 1 && cells.every((cell) => /^\d.*[\d.]$|^\d$/u.test(cell) && Number(cell.replace(",", ".")) >= 0)
+  );
+}
+
+const wrongSign = (line: number): Told => ({
+  line,
+  message: "semicolons, tabs or spaces part the days; accepted is a comma between days and a point for decimals",
+});
 
 function countFaults(rows: number): Told[] {
   if (rows >= 1 && rows <= MOST_SKIES) return [];

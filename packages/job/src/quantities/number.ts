@@ -1,15 +1,19 @@
 export type NumberText =
   { readonly ok: true; readonly text: string } | { readonly ok: false; readonly accepted: string };
 
-/** Decimal commas made points; a comma before three figures is refused, since "1,200" can be read two ways. */
+/**
+ * Decimal commas made points; a comma before three figures is refused, since "1,200" can be read two ways, and so is more
+ * than one sign in a number, as in "1.200,5".
+ */
 export function pointed(text: string): NumberText {
   if (!text.includes(",")) return { ok: true, text };
   const decimal = /^(\s*[-+\u2212]?\d+),(\d{1,2}|\d{4,9})(?![\d,.])/;
   if (decimal.test(text) && text.split(",").length === 2) return { ok: true, text: text.replace(decimal, "$1.$2") };
-  return {
-    ok: false,
-    accepted: "a number written 1200 or 1.2, since a comma before three figures can be read two ways",
-  };
+  const twoWays = /^\s*[-+\u2212]?\d+,\d{3}(?![\d,.])/.test(text);
+  const why = twoWays
+    ? ", since a comma before three figures can be read two ways"
+    : ", with one point or comma at most";
+  return { ok: false, accepted: `a number written 1200 or 1.2${why}` };
 }
 
 /** A bare number in words; null where there is more to it. */

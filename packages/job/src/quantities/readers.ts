@@ -129,7 +129,9 @@ export const readers: Readonly<Record<Dimension, Reader>> = {
     const hours = durationIn_h(text);
     return hours === null ? null : { value: crumbless(hours * 60) };
   }),
-  clock_h: reader("h", 'an hour of the clock, such as "18:30" or "6 pm"', (text) => only(clockIn_h(text))),
+  clock_h: reader("h", 'an hour of the clock, such as "18:30" or "6 pm"; midnight is 0 or 24', (text) =>
+    only(clockIn_h(text)),
+  ),
   share: reader("share", 'a share, such as "60 %" or 0.6', share),
   mass_kg: simple("kg", 'a mass, such as "26 kg"'),
   mass_kg_day: reader("kg/day", 'a mass in a day, such as "2 kg/day"', (text) => inADay(text, inUnit("kg"), "kg")),
