@@ -141,7 +141,7 @@ describe("explain --skies", { timeout: 60_000 }, () => {
     ["no rows", [], "0 rows were given"],
     ["semicolons", [["0.5;0.5;0.5;0.5;0.5"]], ":1: semicolons, tabs or spaces part the days; accepted is a comma"],
     ["decimal commas", [["a;b;c"], ["0,5;0,5;0,5;0,5;1"]], ":2: semicolons, tabs or spaces part the days"],
-    ["tabs", [["0.5\t0.5\t0.5\t0.5\t0.5"]], ":1: semicolons, tabs or spaces part the days"],
+    ["tabs", [["0.5\t0.5\t0.5\t0.5\t.5"]], ":1: semicolons, tabs or spaces part the days"],
   ])("refuses %s", async (what, rows, message) => {
     const path = await skies(`${what.replaceAll(" ", "-")}.csv`, rows);
     const { code, out, err } = await stayput(["explain", file, "--skies", path]);

@@ -45,7 +45,7 @@ const numberOf = (cell: string): number => (cell.trim() === "" ? NaN : Number(ce
 function otherwiseParted(row: string): boolean {
   const cells = row.split(/[;\s]/u).filter((cell) => cell !== "");
   return (
-    cells.length > 1 && cells.every((cell) => /^\d.*[\d.]$|^\d$/u.test(cell) && Number(cell.replace(",", ".")) >= 0)
+    cells.length > 1 && cells.every((cell) => /^[\d.](?:.*[\d.])?$/u.test(cell) && Number(cell.replace(",", ".")) >= 0)
   );
 }
 
