@@ -49,6 +49,8 @@ export function clockText(hour: number): string {
 
 /** What a fault says is accepted, in the field's own terms: percent for shares, the clock for hours. */
 export function acceptedIn(kind: FieldKind, accepted: string): string {
+  const orNothing = accepted.replace(/, or null$/, "");
+  if (orNothing !== accepted) return `${acceptedIn(kind, orNothing)}; or nothing`;
   const range = /^a number from (\S+) to (\S+) \((share|clock hour)\)$/.exec(accepted);
   if (range === null) return accepted;
   const [low, high] = [Number(range[1]), Number(range[2])];

@@ -14,7 +14,8 @@ export function faultList(faults: readonly Fault[]): TemplateResult | typeof not
         ({ path, given, accepted }) =>
           html`<li>
             <button type="button" class="link" @click=${() => goTo(path)}>${placeOf(path)}</button>:
-            ${given === "null" ? "nothing" : given} was given; accepted is ${accepted}.
+            ${given === "null" ? "nothing" : given} was given; accepted is
+            ${accepted.replace(/, or null$/, ", or nothing")}.
           </li>`,
       )}
     </ul>

@@ -1,3 +1,4 @@
+import { hundredth } from "../numeric/hundredth.ts";
 import { ampacity_A, hotConnector, hotConnector_A, onTheWayThrough_A, pieceLimit_A, pieceName } from "../feed/index.ts";
 import type { Feed, Setup } from "../study.ts";
 import type { Caution } from "./types.ts";
@@ -101,7 +102,7 @@ function hotPlug({ path }: Feed, { running_A, thinnest_mm2 }: ChargeRunAnswer): 
   const carries = hotConnector_A(thinnest_mm2);
   const carried_A = running_A + onTheWayThrough_A(path)[at]!;
   if (carried_A <= carries || carried_A > hotConnector.nominal_A) return [];
-  const text = `${pieceName(path[at]!)}: in ${hotConnector.ambient_C} °C with ${thinnest_mm2} mm² crimped in, a connector of this class carries about ${carries.toFixed(0)} A for good, and ${carried_A.toFixed(0)} A run.`;
+  const text = `${pieceName(path[at]!)}: in ${hotConnector.ambient_C} °C with ${hundredth(thinnest_mm2)} mm² crimped in, a connector of this class carries about ${carries.toFixed(0)} A for good, and ${carried_A.toFixed(0)} A run.`;
   return [{ code: "feed-plug-hot", text }];
 }
 
@@ -114,7 +115,7 @@ function lithiumRelay({ bank }: Setup, feed: Feed): Caution[] {
 
 function alternatorShort({ source }: Feed, { alternator }: ChargeRunAnswer): Caution[] {
   if (!alternator.given || alternator.road.spare_A >= source.spare_A) return [];
-  const text = `The job counts on ${source.spare_A} A to spare; by the hot curve a ${alternator.rated_A} A alternator leaves about ${alternator.road.spare_A.toFixed(0)} A on the road.`;
+  const text = `The job counts on ${hundredth(source.spare_A)} A to spare; by the hot curve a ${alternator.rated_A} A alternator leaves about ${alternator.road.spare_A.toFixed(0)} A on the road.`;
   return [{ code: "feed-alternator-short", text }];
 }
 

@@ -1,3 +1,4 @@
+import { hundredth } from "../numeric/hundredth.ts";
 import { restedVolts_V, type BankModel } from "../bank/index.ts";
 import {
   ampacity_A,
@@ -232,7 +233,7 @@ function pullSentence({ sizes, use, length_m }: Pick<ChargeRunAnswer, "sizes" | 
   const five = sizes.find(({ purpose }) => purpose === "5 % drop")!;
   const least = sizes.find(({ purpose }) => purpose === "converter's minimum input");
   const works = least ? `; the least that a converter at full output works on is ${sizeName(least)}` : "";
-  return `Conductor to pull over ${length_m} m, on ${amps(use!.amps_A)}: ${sizeName(use!)} for 3 %, ${sizeName(five)} for 5 %${works}.`;
+  return `Conductor to pull over ${hundredth(length_m)} m, on ${amps(use!.amps_A)}: ${sizeName(use!)} for 3 %, ${sizeName(five)} for 5 %${works}.`;
 }
 
 /** A maker's best efficiency is not what a warm converter does on thin volts: say what the lower figure would draw. */

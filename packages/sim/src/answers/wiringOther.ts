@@ -1,3 +1,4 @@
+import { hundredth } from "../numeric/hundredth.ts";
 import { restedVolts_V, type BankModel } from "../bank/index.ts";
 import { ampacity_A, class5Plain, pathResistance_Ohm, relayOverruns, type Laying } from "../feed/index.ts";
 import { inverterRunningLoss_W } from "../loads/index.ts";
@@ -153,7 +154,8 @@ function builtRun(given: RunCase): RunAnswer {
 function runSentences(run: Omit<RunAnswer, "sentences">): string[] {
   const drops =
     run.drop_V === null ? "" : `, losing ${run.drop_V.toFixed(2)} V (${(100 * run.dropShare!).toFixed(1)} %)`;
-  const length = run.given ? `${run.length_m} m` : `${run.length_m} m (a usual length; the job gives none)`;
+  const length_m = hundredth(run.length_m);
+  const length = run.given ? `${length_m} m` : `${length_m} m (a usual length; the job gives none)`;
   return [
     `${run.name}: ${amps(run.running_A)} over ${length}${drops}. It rests on ${run.basis}.`,
     `Conductor for 3 %: ${sizeName(run.use!)}; for 5 %: ${sizeName(run.sizes[1]!)}.`,

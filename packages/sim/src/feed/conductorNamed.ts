@@ -1,3 +1,4 @@
+import { hundredth } from "../numeric/hundredth.ts";
 import { awgArea_mm2, awgName } from "./awg.ts";
 import { diameterCables, soldByDiameter } from "./byDiameter.ts";
 
@@ -42,7 +43,7 @@ function plain(area_mm2: number): NamedConductor {
   if (!(area_mm2 >= 0.1 && area_mm2 <= 1000)) {
     throw new RangeError(`a conductor's copper must be 0.1 to 1000 mm², got ${area_mm2}`);
   }
-  return { name: `${area_mm2} mm²`, area_mm2, trap: null };
+  return { name: `${hundredth(area_mm2)} mm²`, area_mm2, trap: null };
 }
 
 function byGauge(written: string): NamedConductor {

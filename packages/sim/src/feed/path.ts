@@ -1,3 +1,4 @@
+import { hundredth } from "../numeric/hundredth.ts";
 import type { PathPiece } from "../study.ts";
 import { cableResistance_Ohm } from "./cable.ts";
 import { mustLie } from "../numeric/must.ts";
@@ -26,20 +27,17 @@ export function pieceLimit_A(piece: PathPiece): number | null {
   return piece.kind === "plug" ? piece.limit_A : null;
 }
 
-/** A figure to a hundredth: lengths in feet and gauges come as long fractions. */
-const short = (value: number): number => Math.round(value * 100) / 100;
-
 /** How a piece is named to a person. */
 export function pieceName(piece: PathPiece): string {
   if (piece.name) return piece.name;
   switch (piece.kind) {
     case "fuse":
-      return `${short(piece.rated_A)} A fuse`;
+      return `${hundredth(piece.rated_A)} A fuse`;
     case "plug":
-      return `${short(piece.limit_A)} A plug`;
+      return `${hundredth(piece.limit_A)} A plug`;
     case "cable":
-      return `${short(piece.length_m)} m of ${short(piece.area_mm2)} mm²`;
+      return `${hundredth(piece.length_m)} m of ${hundredth(piece.area_mm2)} mm²`;
     case "load":
-      return `${short(piece.amps)} A load`;
+      return `${hundredth(piece.amps)} A load`;
   }
 }
