@@ -19,7 +19,8 @@ export { sway, swayInParts, type SwayAnswer, type SwayRow } from "./answers/sway
 export * from "./answers/inParts.ts";
 export * from "./stay/index.ts";
 export { strandedLoads } from "./answers/cautions.ts";
-export { feedCautions, wiring } from "./answers/wiring.ts";
+export { feedCautions } from "./answers/solvedWiring.ts";
+export { wiring } from "./answers/wiring.ts";
 export { peakBank, peaks, type PeakBank } from "./answers/wiringPeaks.ts";
 export type * from "./answers/wiringTypes.ts";
 export * from "./answers/roundTheYear.ts";

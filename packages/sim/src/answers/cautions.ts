@@ -1,7 +1,7 @@
 import type { SetupPlan } from "../stay/index.ts";
 import type { Load, Setup } from "../study.ts";
 import type { Caution } from "./types.ts";
-import { feedCautions } from "./wiring.ts";
+import { feedCautions } from "./solvedWiring.ts";
 
 /** Following the wires takes as long as a few skies, and no sky changes what is found: kept for as long as the plan is. */
 const known = new WeakMap<SetupPlan, readonly Caution[]>();

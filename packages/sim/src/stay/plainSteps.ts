@@ -16,8 +16,8 @@ export function plainSteps(drive: Drive, state: RunState, steps: number, held_Ah
   const { bank, sun, kept, mixed, sunTracks } = drive;
   const loads = drive.loads.both;
   const elementsFrom = loads.length >> 1;
-  const { perFull, cutOff_V, returns_V, gap_V, absorption_V, perGuessed_V, available_Ah, tank, volts, stepsAnHour } =
-    bank;
+  const { perFull, nominal_V, cutOff_V, returns_V, gap_V, absorption_V, perGuessed_V, available_Ah, tank } = bank;
+  const { volts, stepsAnHour } = bank;
   const half = bank.halves[0]!;
   const keeps = 1 - bank.stepLoss;
   const mostResistance_Ohm = bank.resistance_Ohm * resistanceGrowth.times;
@@ -27,7 +27,6 @@ export function plainSteps(drive: Drive, state: RunState, steps: number, held_Ah
   const plainMost_A = sunTracks ? Infinity : drive.sunMost_A;
   const plainDriving = mixed !== null && mixed.steadyFeed_A >= 0;
   const powered = state.on ? 1 : 0;
-  const { nominal_V } = bank;
   const perSquare = powered / (nominal_V * nominal_V);
   const reserve_Ah = state.reserve_h >= 0 ? -Infinity : bank.reserve_Ah;
   let { q1, q, lowest_Ah, lowestStep, steps: s } = state;
@@ -52,8 +51,7 @@ export function plainSteps(drive: Drive, state: RunState, steps: number, held_Ah
         extra_A = mixed.mainsMost_A;
       } else break;
     }
-    light = light < plainMost_A ? light : plainMost_A;
-    const given_A = light * (1 - asWatts) + extra_A;
+    const given_A = (light < plainMost_A ? light : plainMost_A) * (1 - asWatts) + extra_A;
     const net_W = asked_W * powered - light * asWatts;
     const element_S = element_W * perSquare;
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { feedCautions, wiring } from "../../../../packages/sim/src/answers/wiring.ts";
+import { feedCautions } from "../../../../packages/sim/src/answers/solvedWiring.ts";
+import { wiring } from "../../../../packages/sim/src/answers/wiring.ts";
 import type { WiringAnswer } from "../../../../packages/sim/src/answers/wiringTypes.ts";
 import type { AbsorptionFridge, PathPiece, Setup } from "../../../../packages/sim/src/study.ts";
 import { bank, cable, converter, fridge, inverter, plug, relay, setup, source } from "./wiringSetups.ts";
