@@ -23,8 +23,9 @@ export function plainSteps(drive: Drive, state: RunState, steps: number, held_Ah
   const mostResistance_Ohm = bank.resistance_Ohm * resistanceGrowth.times;
   // A factor and not a choice, which the loop would have to make at every step.
   const asWatts = sunTracks ? 1 : 0;
-  const sunMost_A = sunTracks ? drive.sunMost_A : Infinity;
-  const plainMost_A = sunTracks ? Infinity : drive.sunMost_A;
+  const { sunMost_A: rated_A } = drive;
+  const sunMost_A = sunTracks ? rated_A : Infinity;
+  const plainMost_A = sunTracks ? Infinity : rated_A;
   const plainDriving = mixed !== null && mixed.steadyFeed_A >= 0;
   const powered = state.on ? 1 : 0;
   const perSquare = powered / (nominal_V * nominal_V);

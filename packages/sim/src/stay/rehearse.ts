@@ -13,7 +13,15 @@ export const rehearsals = (): readonly Drive[] => [
   twoDays("agm", { kind: "relay", source, path: [] }, 1),
   twoDays("lfp", { ...converter, rated_A: 20.5 }, 0.5),
   twoDays("agm", { ...converter, rated_A: 90.5 }, 1),
+  behindPlain(twoDays("agm", { kind: "relay", source, path: [] }, 1)),
 ];
+
+/** The same days behind a plain charger, of which one hour is over its rating. */
+const behindPlain = (drive: Drive): Drive => ({
+  ...drive,
+  sunTracks: false,
+  sun: drive.sun.map((watts) => watts / 20),
+});
 
 const source = { volts: 14.2, low_V: 12.5, lowShare: 0.5, spare_A: 60.5 };
 const converter = { kind: "converter", count: 1, efficiency: 0.9, minInput_V: 10.5, source, path: [] } as const;
