@@ -13,7 +13,7 @@ import type { RunState } from "./runState.ts";
  * @returns whether the step that it stopped before is settled, its current in `state`, and has only to be ended
  */
 export function plainSteps(drive: Drive, state: RunState, steps: number, held_Ah: Float64Array | null): boolean {
-  const { bank, sun, kept, mixed, sunTracks } = drive;
+  const { bank, sun, kept, mixed, sunTracks, sunMost_A: rated_A } = drive;
   const loads = drive.loads.both;
   const elementsFrom = loads.length >> 1;
   const { perFull, nominal_V, cutOff_V, returns_V, gap_V, absorption_V, perGuessed_V, available_Ah, tank } = bank;
@@ -23,7 +23,6 @@ export function plainSteps(drive: Drive, state: RunState, steps: number, held_Ah
   const mostResistance_Ohm = bank.resistance_Ohm * resistanceGrowth.times;
   // A factor and not a choice, which the loop would have to make at every step.
   const asWatts = sunTracks ? 1 : 0;
-  const { sunMost_A: rated_A } = drive;
   const sunMost_A = sunTracks ? rated_A : Infinity;
   const plainMost_A = sunTracks ? Infinity : rated_A;
   const plainDriving = mixed !== null && mixed.steadyFeed_A >= 0;
