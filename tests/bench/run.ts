@@ -99,7 +99,8 @@ function recurrence(): void {
       Object.entries(drives).map(([name, drive]) => [name, times(() => run(drive, found, { held_Ah }))] as const),
     ),
   };
-  const taken = interleaved(cases, 25);
+  // a quarter of a minute, since a neighbour on the same core stays busy for many seconds at a time
+  const taken = interleaved(cases, 90);
   const perStep_ns = (name: string): number => (taken.get(name)! * 1e6) / repeats / hours;
   console.log("\nThe recurrence, one step of an hour\n");
   console.log(line("", "ns", "× textbook", "× hoisted"));

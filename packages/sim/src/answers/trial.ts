@@ -101,7 +101,8 @@ export interface Pairs {
 
 /**
  * What is known of a trial's pairs, sky by sky. Survival grows with bank and with array, so a sky that a pair lasted under
- * every larger pair lasts under too, and one that it failed under every smaller pair fails under: neither is run again.
+ * every larger pair lasts under too, and one that it failed under every smaller pair fails under: neither is run again. (One
+ * exception, in a trip that arrives all but empty: a larger empty bank takes longer to come up to the volts that loads need.)
  */
 export interface KnownPairs {
   readonly trial: Trial;
